@@ -1,0 +1,71 @@
+# Everything a newcomer needs: `make demo` to see it work, `make test` to check it.
+# One virtual environment, .venv, serves all; its stamps tell when a lock file or
+# pyproject.toml has changed, so a second run starts at once.
+
+PYTHON ?= python3
+VENV   := .venv
+BIN    := $(VENV)/bin
+PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
+
+.DEFAULT_GOAL := help
+.DELETE_ON_ERROR:
+.PHONY: help demo test trade lock bench clean
+
+help: ## show this list
+	@awk -F ':.*## ' '/^[a-z]+:.*## / { printf "make %-6s %s\n", $$1, $$2 }' $(MAKEFILE_LIST)
+
+demo: $(VENV)/.package ## lay out an invented shed in ./shed and print its overhaul
+	@SHIMSTOCK_SHED=shed $(BIN)/shimstock demo
+
+test: $(VENV)/.test $(VENV)/.package ## every check: style, types, import rules, tests
+	$(BIN)/ruff check .
+	$(BIN)/ruff format --check .
+	$(BIN)/mypy
+	$(BIN)/lint-imports
+	$(BIN)/pytest -n 2
+
+trade: $(VENV)/.test $(VENV)/.package ## the quick tests, to run while typing
+	$(BIN)/pytest -q tests/trade src/shimstock/trade
+
+bench: $(VENV)/.test $(VENV)/.package ## the figures of speed and quality, each with its budget
+	@set -e; for file in benchmarks/*.py; do echo "== $$file"; $(BIN)/python "$$file"; done
+
+clean: ## remove the environment and all caches; a shed is never touched
+	rm -rf $(VENV) .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache build dist
+	find src tests benchmarks -name __pycache__ -type d -prune -exec rm -rf {} + 2>/dev/null || true
+
+# --- the environment -------------------------------------------------------------------
+
+$(VENV)/.made:
+	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || { \
+	  echo "shimstock needs Python 3.11 or newer; name one with: make PYTHON=python3.12 …"; exit 1; }
+	@echo "making $(VENV) …"
+	@$(PYTHON) -m venv --clear $(VENV)
+	@touch $@
+
+$(VENV)/.run: requirements/run.lock $(VENV)/.made
+	@echo "installing what shimstock runs on (about a minute, once) …"
+	@$(PIP) install --require-hashes -r $<
+	@touch $@
+
+# The test lock holds all that the run lock holds, at the same versions.
+$(VENV)/.test: requirements/test.lock requirements/run.lock $(VENV)/.made
+	@echo "installing what shimstock is tested with (about a minute, once) …"
+	@$(PIP) install --require-hashes -r $<
+	@touch $(VENV)/.run $@
+
+# Whichever lock was asked for comes first; the run lock serves when neither is there yet.
+$(VENV)/.package: pyproject.toml $(VENV)/.made | $(if $(filter test trade bench,$(MAKECMDGOALS)),$(VENV)/.test,$(VENV)/.run)
+	@$(PIP) install --no-build-isolation --no-deps --editable .
+	@touch $@
+
+# --- the locks -------------------------------------------------------------------------
+
+COMPILE := $(BIN)/uv pip compile --quiet --universal --python-version 3.11 --generate-hashes \
+	--no-emit-index-url --custom-compile-command "make lock" --group build
+
+lock: $(VENV)/.made ## write requirements/*.lock anew from pyproject.toml (UPGRADE=1 takes newer ones)
+	$(PIP) install uv
+	$(COMPILE) $(if $(UPGRADE),--upgrade) pyproject.toml -o requirements/run.lock
+	$(COMPILE) $(if $(UPGRADE),--upgrade) --group test -c requirements/run.lock pyproject.toml \
+	  -o requirements/test.lock

@@ -1,0 +1,1 @@
+"""Joins the house: settings, the shed's folder, and the checks at start-up."""
