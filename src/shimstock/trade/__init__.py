@@ -1,0 +1,1 @@
+"""What the trade knows: pure functions of plain values, with no database and no network."""

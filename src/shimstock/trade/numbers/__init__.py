@@ -1,0 +1,1 @@
+"""What a number is: its unit, as typed, its uncertainty, its working, source and cautions."""

@@ -1,0 +1,1 @@
+"""The sums of the trade, a family a folder, a quantity a file."""

@@ -1,0 +1,1 @@
+"""Limits of size and what a hole and a shaft make together."""

@@ -1,0 +1,1 @@
+"""Backlash, ratios and how play travels through a train of gears."""

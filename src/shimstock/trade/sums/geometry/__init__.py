@@ -1,0 +1,1 @@
+"""Circles through measured points and how round a bore or shaft is."""

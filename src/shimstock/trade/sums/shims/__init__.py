@@ -1,0 +1,1 @@
+"""How thick a shim must be."""

@@ -1,0 +1,1 @@
+"""Tolerances that add up."""

@@ -1,0 +1,75 @@
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import sqrt
+
+from shimstock.trade.numbers.units import Length
+from shimstock.trade.numbers.working import Worked, Working
+
+
+@dataclass(frozen=True)
+class Link:
+    """One dimension of a stack: what it is, its size ± tolerance, and how it counts.
+
+    `counts` is +1 where a larger size makes the result larger, −1 where it makes it smaller, or
+    any other share.
+    """
+
+    label: str
+    nominal: Length
+    tolerance: Length
+    counts: float = 1.0
+
+
+@dataclass(frozen=True)
+class Stack:
+    """Result of a stack: nominal, ± at the worst, ± as the root of the sum of squares."""
+
+    nominal: Length
+    worst: Length
+    rss: Length
+
+
+def stack(*, links: Sequence[Link], unit: str = "in") -> Worked[Stack]:
+    """The gap or play that a chain of dimensions leaves, and how far it can be from nominal.
+
+    links: the dimensions in order, in `unit`.
+    unit: unit of the lengths, such as in or mm.
+    Raises ValueError without a link or with a tolerance below 0.
+    Source: dimensional chain arithmetic; the root of the sum of squares takes links as independent.
+
+    >>> got = stack(links=[Link("bore", Length(1.750), Length(0.003)),
+    ...                    Link("sleeve", Length(0.750), Length(0.001), -1)]).value
+    >>> round(got.nominal, 3), round(got.worst, 3)
+    (1.0, 0.004)
+    """
+    if not links or any(link.tolerance < 0 for link in links):
+        raise ValueError("a stack needs at least one link, and no tolerance below 0")
+    w = Working(source="dimensional chain: worst case, and root of the sum of squares")
+    for i, link in enumerate(links, 1):
+        w.given(f"x_{i}", link.nominal, unit, meaning=link.label)
+        w.given(f"t_{i}", link.tolerance, unit, meaning=f"{link.label}, ±")
+        if abs(link.counts) != 1:
+            w.given(f"c_{i}", link.counts, "", meaning=f"{link.label}, counts")
+    nominal = sum(link.counts * link.nominal for link in links)
+    shares = [abs(link.counts) * link.tolerance for link in links]
+    terms = [_share(link, i) for i, link in enumerate(links, 1)]
+    w.step("x", _signed(links), nominal, unit, meaning="nominal")
+    w.step("t_worst", " + ".join(terms), sum(shares), unit, meaning="± at the worst")
+    root = sqrt(sum(share**2 for share in shares))
+    squares = " + ".join(f"({term})²" if "·" in term else f"{term}²" for term in terms)
+    w.step("t_rss", f"√({squares})", root, unit, meaning="± as root of the sum of squares")
+    return Worked(Stack(Length(nominal), Length(sum(shares)), Length(root)), w)
+
+
+def _share(link: Link, i: int) -> str:
+    return f"t_{i}" if abs(link.counts) == 1 else f"|c_{i}|·t_{i}"
+
+
+def _signed(links: Sequence[Link]) -> str:
+    """The nominal as it is shown: x_1 − x_2 + c_3·x_3."""
+    shown = ""
+    for i, link in enumerate(links, 1):
+        sign = "−" if link.counts == -1 else "+"
+        term = f"x_{i}" if abs(link.counts) == 1 else f"c_{i}·x_{i}"
+        shown += f" {sign} {term}" if shown else f"{sign if sign == '−' else ''}{term}"
+    return shown
