@@ -1,0 +1,225 @@
+"""What the entries of a book say of each other: names that exist, orders without loops."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Mapping
+from difflib import get_close_matches
+
+from shimstock.trade.machine.book import Book, Figure, Joint
+from shimstock.trade.machine.sheet import Path
+from shimstock.trade.machine.texts import same_kind
+
+Finding = tuple[Path, str, str, str]
+"""Where, what stands there, what is wrong, what would do."""
+Named = Mapping[str, frozenset[str]]
+"""Every name written in each section, readable or not."""
+
+_SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+
+
+def crosscheck(book: Book, named: Named) -> Iterator[Finding]:
+    """Yield everything that does not fit together in a book.
+
+    book: its readable entries. named: every name written, so that an entry with a fault of its own
+    is not also reported as missing.
+    """
+    for check in _CHECKS:
+        yield from check(book, named)
+
+
+def _missing(path: Path, name: str, what: str, known: frozenset[str]) -> Iterator[Finding]:
+    if name in known:
+        return
+    near = get_close_matches(name, sorted(known), n=1, cutoff=0.6)
+    would = f"did you mean {near[0]!r}?" if near else f"add it under {what}"
+    yield (path, name, f"is not among the {what}", would)
+
+
+def _names(book: Book, named: Named) -> Iterator[Finding]:
+    for section, keys in named.items():
+        for key in sorted(keys):
+            if not _SLUG.fullmatch(key):
+                would = "small letters, digits and hyphens would do, such as timing-cover"
+                yield ((section, key), key, "cannot be typed easily in the shed", would)
+    for key in sorted(named["parts"] & named["joints"]):
+        would = f"rename the joint, for example {key}-face"
+        yield (("joints", key), key, "is the name of a part and of a joint", would)
+    for key in sorted(named["figures"] & named["settings"]):
+        yield (("settings", key), key, "is also among the figures", "rename one of the two")
+
+
+def _marks(book: Book, named: Named) -> Iterator[Finding]:
+    seen: dict[str, str] = {}
+    for section in ("parts", "joints", "figures", "settings"):
+        for key, entry in getattr(book, section).items():
+            if entry.mark is None:
+                continue
+            if entry.mark in seen:
+                wrong = f"is already the mark of {seen[entry.mark]}"
+                yield ((section, key, "mark"), entry.mark, wrong, "give each its own mark")
+            seen.setdefault(entry.mark, key)
+
+
+def _parts(book: Book, named: Named) -> Iterator[Finding]:
+    for key, part in book.parts.items():
+        if part.sits_on is not None:
+            yield from _missing(("parts", key, "sits-on"), part.sits_on, "parts", named["parts"])
+        if part.set is not None:
+            yield from _missing(("parts", key, "set"), part.set, "sets", named["sets"])
+        if _sits_on_itself(book, key):
+            wrong = "sits on itself, round a ring"
+            yield (("parts", key, "sits-on"), str(part.sits_on), wrong, "name the part below it")
+
+
+def _sits_on_itself(book: Book, key: str) -> bool:
+    below = book.parts[key].sits_on
+    for _ in book.parts:
+        if below is None or below not in book.parts:
+            return False
+        if below == key:
+            return True
+        below = book.parts[below].sits_on
+    return False
+
+
+def _joints(book: Book, named: Named) -> Iterator[Finding]:
+    for key, joint in book.joints.items():
+        for field, names in (("between", joint.between), ("reaches", joint.reaches)):
+            for at, part in enumerate(names):
+                yield from _missing(("joints", key, field, at), part, "parts", named["parts"])
+        for settled in joint.settles:
+            measures = named["figures"] | named["settings"]
+            path: Path = ("joints", key, "settles")
+            yield from _missing(path, settled.figure, "figures or settings", measures)
+        yield from _needs(key, joint, named)
+
+
+def _needs(key: str, joint: Joint, named: Named) -> Iterator[Finding]:
+    for alternatives in joint.needs:
+        for alternative in alternatives:
+            for other in alternative:
+                yield from _missing(("joints", key, "after"), other, "joints", named["joints"])
+
+
+def _order(book: Book, named: Named) -> Iterator[Finding]:
+    """Open everything that can be opened, again and again; what is left waits for itself."""
+    opened: set[str] = set(named["joints"] - book.joints.keys())
+    waiting = dict(book.joints)
+    while ready := [key for key, joint in waiting.items() if _openable(joint, opened)]:
+        opened.update(ready)
+        for key in ready:
+            del waiting[key]
+    for key, joint in waiting.items():
+        blockers = {
+            other
+            for alternatives in joint.needs
+            for alternative in alternatives
+            for other in alternative
+            if other in waiting
+        }
+        if blockers:
+            wrong = f"can never be opened: it waits for {', '.join(sorted(blockers))}"
+            yield (("joints", key, "after"), "", wrong, "take out the line that closes the ring")
+
+
+def _openable(joint: Joint, opened: set[str]) -> bool:
+    return all(any(opened.issuperset(way) for way in ways) for ways in joint.needs)
+
+
+def _figures(book: Book, named: Named) -> Iterator[Finding]:
+    measures = named["figures"] | named["settings"]
+    for section in ("figures", "settings"):
+        for key, figure in getattr(book, section).items():
+            here: Path = (section, key)
+            yield from _missing((*here, "of"), figure.of, "parts", named["parts"])
+            for source in figure.derive.sources if figure.derive else ():
+                yield from _missing((*here, "derive"), source, "figures", measures)
+            yield from _units(here, figure)
+            yield from _derived(here, figure, book)
+
+
+def _units(here: Path, figure: Figure) -> Iterator[Finding]:
+    parts = {
+        "new": figure.new.unit if figure.new else None,
+        "plausible": figure.plausible.unit if figure.plausible else None,
+        "nominal": figure.nominal.unit if figure.nominal else None,
+        "clean-up": figure.clean_up.unit if figure.clean_up else None,
+    }
+    for field, unit in parts.items():
+        if unit is not None and not same_kind(unit, figure.measured_in):
+            wrong = f"is in {unit}, but the figure is measured in {figure.measured_in}"
+            yield ((*here, field), unit, wrong, f"give it in {figure.measured_in}")
+
+
+def _derived(here: Path, figure: Figure, book: Book) -> Iterator[Finding]:
+    derive = figure.derive
+    source = derive and book.measures.get(derive.taper_of or derive.out_of_round_of or "")
+    if source and not (source.at and source.at.depths):
+        wrong = "needs readings in a grid to work from"
+        would = "give that figure 'at: {depths: [...], across: [...]}'"
+        yield ((*here, "derive"), "", wrong, would)
+
+
+def _sets(book: Book, named: Named) -> Iterator[Finding]:
+    for key in book.sets:
+        if not book.members(key):
+            would = f"give a part 'set: {key}', or take the set out"
+            yield (("sets", key), "", "has no part in it", would)
+
+
+def _trains(book: Book, named: Named) -> Iterator[Finding]:
+    measures = named["figures"] | named["settings"]
+    for key, train in book.trains.items():
+        yield from _missing(("trains", key, "figure"), train.figure, "figures", measures)
+        for at, link in enumerate(train.links):
+            here: Path = ("trains", key, "links", at)
+            yield from _missing((*here, "figure"), link.figure, "figures", measures)
+            if link.hold.figure is not None:
+                yield from _missing((*here, "hold"), link.hold.figure, "figures", measures)
+            for field, part in (("driver", link.driver), ("driven", link.driven)):
+                if part is not None:
+                    yield from _missing((*here, field), part, "parts", named["parts"])
+            for field, joint in (("hold", link.hold.open), ("spread-by", link.spread_by)):
+                if joint is not None:
+                    yield from _missing((*here, field), joint, "joints", named["joints"])
+
+
+def _faults(book: Book, named: Named) -> Iterator[Finding]:
+    for key, cause in book.causes.items():
+        if cause.part is not None:
+            yield from _missing(("causes", key, "part"), cause.part, "parts", named["parts"])
+        for joint in cause.check.open:
+            yield from _missing(("causes", key, "check"), joint, "joints", named["joints"])
+    for key, sign in book.signs.items():
+        for cause_key in sign.causes:
+            path: Path = ("signs", key, "causes", cause_key)
+            yield from _missing(path, cause_key, "causes", named["causes"])
+
+
+def _gates(book: Book, named: Named) -> Iterator[Finding]:
+    measures = named["figures"] | named["settings"]
+    for key, gate in book.gates.items():
+        for figure in gate.figures:
+            yield from _missing(("gates", key, "figures"), figure, "figures", measures)
+        for other in gate.passed_before:
+            yield from _missing(("gates", key, "passed-before"), other, "gates", named["gates"])
+        points = frozenset(gate.points)
+        for name, point in gate.points.items():
+            for other in point.only_if:
+                path: Path = ("gates", key, "points", name, "only-if")
+                yield from _missing(path, other, "points of this gate", points)
+
+
+_CHECKS: tuple[Callable[[Book, Named], Iterator[Finding]], ...] = (
+    _names,
+    _marks,
+    _parts,
+    _joints,
+    _order,
+    _figures,
+    _sets,
+    _trains,
+    _faults,
+    _gates,
+)

@@ -1,0 +1,86 @@
+"""What may stand in a field of a book, read with the same rules as what is typed in the shed."""
+
+from collections.abc import Callable
+from typing import Annotated, Any
+
+from pydantic import BeforeValidator, WithJsonSchema
+
+from shimstock.trade.numbers.limits import Limit, Range, parse_limit, parse_range
+from shimstock.trade.numbers.quantity import Quantity, convert, kind, parse
+
+
+def _minutes(value: object) -> float:
+    if isinstance(value, int | float):
+        return float(value)
+    return parse(str(value), unit="min", what="a time").value
+
+
+def _length(value: object) -> Quantity:
+    return value if isinstance(value, Quantity) else _quantity(value, "length", "in", "0.015 in")
+
+
+def _quantity(value: object, wanted: str, unit: str, example: str) -> Quantity:
+    """Read a quantity that must carry its own unit, because a book has no one to ask."""
+    text = str(value)
+    got = parse(text, unit=unit, what="this")
+    if got.said == unit and not any(letter.isalpha() or letter in "\"″'′" for letter in text):
+        raise ValueError(f"{text!r} has no unit; a {wanted} such as {example!r} would do")
+    said = got.said
+    return Quantity(convert(got.value, unit, said), said, text, said)
+
+
+def _torque(value: object) -> Quantity:
+    if isinstance(value, Quantity):
+        return value
+    return _quantity(value, "torque", "lbf.ft", "24 lbf.ft")
+
+
+def _range(value: object) -> Range:
+    return value if isinstance(value, Range) else parse_range(str(value))
+
+
+def _limit(value: object) -> Limit:
+    return value if isinstance(value, Limit) else parse_limit(str(value))
+
+
+def _limits(value: object) -> tuple[Limit, ...]:
+    items = value if isinstance(value, list | tuple) else [value]
+    return tuple(_limit(item) for item in items)
+
+
+def _listed(value: object) -> object:
+    return value if isinstance(value, list | tuple) else [value]
+
+
+def _text(read: Callable[[object], Any], says: str, *examples: str) -> tuple[Any, Any]:
+    schema = {"type": ["string", "number"], "description": says, "examples": list(examples)}
+    return BeforeValidator(read), WithJsonSchema(schema)
+
+
+_MINUTES = _text(_minutes, "Working time for one person.", "25 min", "1 h 20 min")
+_LENGTH = _text(_length, "A length with its unit.", "0.015 in", "0.4 mm", "+0.020 in")
+_TORQUE = _text(_torque, "A tightening torque with its unit.", "24 lbf.ft", "33 N.m")
+_RANGE = _text(_range, "Lowest and highest, with the unit.", "6.1250 .. 6.1260 in")
+_LIMIT = _text(
+    _limit, "The limit of use: max or min, with its unit.", "max 6.1350 in", "min 85 psi"
+)
+_ONE_LIMIT = {"type": "string", "examples": ["max 6.1350 in"]}
+_LIMITS_SCHEMA = WithJsonSchema(
+    {
+        "description": "The limit of use, or two where both sides matter.",
+        "anyOf": [_ONE_LIMIT, {"type": "array", "items": _ONE_LIMIT, "maxItems": 2}],
+    }
+)
+
+Minutes = Annotated[float, *_MINUTES]
+Length = Annotated[Quantity, *_LENGTH]
+Torque = Annotated[Quantity, *_TORQUE]
+RangeText = Annotated[Range, *_RANGE]
+LimitText = Annotated[Limit, *_LIMIT]
+Limits = Annotated[tuple[Limit, ...], BeforeValidator(_limits), _LIMITS_SCHEMA]
+Names = Annotated[tuple[str, ...], BeforeValidator(_listed)]
+
+
+def same_kind(first: str, second: str) -> bool:
+    """Tell whether two units measure the same kind of thing."""
+    return kind(first) == kind(second)

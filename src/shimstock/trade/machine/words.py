@@ -1,0 +1,107 @@
+"""The trade's fixed words: what a verdict, a part, a joint, a seal and a stage may be called."""
+
+from enum import StrEnum
+
+
+class Verdict(StrEnum):
+    """What a reading means when it is held against the book's figure."""
+
+    GOOD = "good"
+    SERVICEABLE = "serviceable"
+    BORDERLINE = "borderline"
+    WORN_OUT = "worn out"
+    NOT_MEASURED = "not measured"
+
+
+class Stage(StrEnum):
+    """When a reading was taken: before the work, or after it."""
+
+    FOUND = "as found"
+    FINISHED = "as finished"
+
+
+class PartWord(StrEnum):
+    """The states a part can be in, in their usual order."""
+
+    FITTED = "fitted"
+    OFF = "off"
+    BAGGED = "bagged"
+    WASHED = "washed"
+    MEASURED = "measured"
+    PASSED = "passed"
+    PASSED_WITH_NOTE = "passed with a note"
+    REJECTED = "rejected"
+    TO_BE_MADE = "to be made"
+    WANTED = "wanted"
+    QUOTED = "quoted"
+    ON_ORDER = "on order"
+    IN_THE_POST = "in the post"
+    IN_HAND = "in hand"
+    AT_MACHINIST = "out at the machinist"
+    AT_BENCH = "out at the bench"
+    BACK_AND_CHECKED = "back and checked"
+    DRY_FITTED = "dry-fitted"
+    BUILT_IN = "built in"
+    PAINTED = "painted"
+    LENT = "lent"
+    PARKED = "parked"
+    SCRAPPED = "scrapped"
+
+
+class JointWord(StrEnum):
+    """The states a joint can be in, in their usual order."""
+
+    UNDISTURBED = "undisturbed"
+    TO_BE_OPENED = "to be opened"
+    OPEN = "open"
+    FACES_CLEAN = "faces clean"
+    GASKET_READY = "gasket ready"
+    DRY_FITTED = "dry-fitted"
+    SEALED = "sealed"
+    TORQUED = "torqued"
+    LEAK_CHECKED = "leak-checked"
+    WEEPING = "weeping"
+    LEAKING = "leaking"
+    PARKED_OPEN = "parked open"
+
+
+OPEN_WORDS = frozenset(
+    {
+        JointWord.OPEN,
+        JointWord.FACES_CLEAN,
+        JointWord.GASKET_READY,
+        JointWord.DRY_FITTED,
+        JointWord.PARKED_OPEN,
+    }
+)
+"""Joint states in which the two faces are not yet sealed together."""
+
+MAY_BE_CLOSED_OVER = frozenset(
+    {
+        PartWord.FITTED,
+        PartWord.PASSED,
+        PartWord.PASSED_WITH_NOTE,
+        PartWord.IN_HAND,
+        PartWord.BACK_AND_CHECKED,
+        PartWord.DRY_FITTED,
+        PartWord.BUILT_IN,
+        PartWord.PAINTED,
+    }
+)
+"""Part states over which a joint may be sealed: never touched, passed, new in hand, or built in."""
+
+
+class Seals(StrEnum):
+    """What a joint keeps in or out."""
+
+    OIL = "oil"
+    OIL_UNDER_PRESSURE = "oil under pressure"
+    GREASE = "grease"
+    FUEL = "fuel"
+    FUEL_UNDER_PRESSURE = "fuel under pressure"
+    COOLANT = "coolant"
+    COMBUSTION = "combustion"
+    EXHAUST = "exhaust"
+    AIR = "inlet air"
+    DUST = "dust and damp"
+    NOTHING = "nothing"
