@@ -69,7 +69,7 @@ def _set_django_up(shed: Path) -> None:
 def _open_database(database: Path) -> None:
     from django.db import DatabaseError
 
-    from shimstock.site.upkeep import MadeByNewer, bring_up_to_date
+    from shimstock.site.bringing_up_to_date import MadeByNewer, bring_up_to_date
 
     try:
         bring_up_to_date(database)

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from published.as_printed import as_printed
 from shimstock.trade.numbers.limits import Limit, Range, parse_limit, parse_range
 from shimstock.trade.numbers.quantity import (
     NotUnderstood,
@@ -56,6 +57,7 @@ from shimstock.trade.numbers.unit_names import UNITS, find
         ("1,250,000", "count", 1_250_000),
         ("5' 3\"", "in", 63),
         ("5 ft 3 1/2 in", "in", 63.5),
+        ("-5' 3\"", "in", -63),
         ("3 %", "%", 3),
         ("25 min", "min", 25),
         ("1 h 20 min", "min", 80),
@@ -189,6 +191,53 @@ def test_exact_definitions_stay_exact():
     assert convert(-40, "degC", "degF") == -40
 
 
+# Source: NIST SP 811, appendix B.8, factors as printed (those in E+00 form written out).
+@pytest.mark.parametrize(
+    ("have", "want", "printed"),
+    [
+        ("thou", "um", "25.4"),
+        ("ft", "m", "0.3048"),
+        ("cm", "mm", "10"),
+        ("psi", "kPa", "6.894757"),
+        ("bar", "kPa", "100"),
+        ("MPa", "kPa", "1000"),
+        ("kgf", "N", "9.80665"),
+        ("kN", "N", "1000"),
+        ("lbf.ft", "N.m", "1.355818"),
+        ("lbf.in", "N.m", "0.1129848"),
+        ("kgf.m", "N.m", "9.80665"),
+        ("rad", "deg", "57.29578"),
+        ("turns", "deg", "360"),
+        ("h", "s", "3600"),
+        ("days", "h", "24"),
+        ("min", "s", "60"),
+        ("gal", "l", "3.785412"),
+        ("imp.gal", "l", "4.54609"),
+        ("qt", "l", "0.9463529"),
+        ("pt", "l", "0.4731765"),
+        ("fl.oz", "cc", "29.57353"),
+        ("l", "cc", "1000"),
+        ("oz", "g", "28.34952"),
+        ("lb", "kg", "0.4535924"),
+        ("hp", "W", "745.6999"),
+        ("kW", "W", "1000"),
+        ("mph", "km/h", "1.609344"),
+        ("V", "mV", "1000"),
+        ("kohm", "ohm", "1000"),
+    ],
+)
+def test_nist_sp_811_factors(have, want, printed):
+    assert convert(1, have, want) == as_printed(printed)
+    assert convert(convert(1, have, want), want, have) == pytest.approx(1, rel=1e-12)
+
+
+def test_every_unit_of_a_kind_is_tied_to_another():
+    for unit in UNITS:
+        others = [u.name for u in UNITS if u.kind == unit.kind and u is not unit]
+        alone = ("rpm", "A", "uF", "sg", "%", "count")
+        assert others or unit.name in alone
+
+
 def test_kinds():
     assert kind("in") == "length"
     assert kind("psi") == "pressure"
@@ -204,10 +253,11 @@ def test_every_spelling_means_one_unit():
             assert find(spelling) is unit, spelling
 
 
-def test_a_bare_number_does_not_wake_pint():
+def test_what_is_typed_all_day_does_not_wake_pint():
     code = (
         "import sys; from shimstock.trade.numbers.quantity import parse;"
         "parse('5.75', unit='in'); parse('2 1/2 in', unit='in'); parse('12 psi', unit='psi');"
+        "parse('63.46 mm', unit='in'); parse('1.5 thou', unit='in');"
         "print('pint' in sys.modules)"
     )
     out = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)

@@ -11,7 +11,8 @@ def found(typed: str, **also: float) -> list[float]:
 
 
 @pytest.mark.parametrize(
-    "typed", ["5.9752", "146.284", "57.592", "5.5792", "5759.2", "0.57592", "5.1592", "7.5592"]
+    "typed",
+    ["5.9752", "146.284", "57.592", "5.5792", "5759.2", "0.57592", "5.1592", "7.5592", "5.2597"],
 )
 def test_the_meant_value_is_offered(typed):
     assert 5.7592 in found(typed)

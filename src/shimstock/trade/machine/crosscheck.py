@@ -92,7 +92,17 @@ def _joints(book: Book, named: Named) -> Iterator[Finding]:
             measures = named["figures"] | named["settings"]
             path: Path = ("joints", key, "settles")
             yield from _missing(path, settled.figure, "figures or settings", measures)
+            pieces = _pieces(book, settled.figure)
+            if settled.piece is not None and settled.piece not in pieces:
+                would = f"one of {', '.join(pieces)} would do"
+                yield (path, settled.piece, f"is no piece that {settled.figure} is read on", would)
         yield from _needs(key, joint, named)
+
+
+def _pieces(book: Book, figure: str) -> tuple[str, ...]:
+    measured = book.measures.get(figure)
+    part = book.parts.get(measured.of) if measured else None
+    return part.instances if part else ()
 
 
 def _needs(key: str, joint: Joint, named: Named) -> Iterator[Finding]:

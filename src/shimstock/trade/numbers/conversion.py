@@ -6,6 +6,9 @@ from typing import Any
 
 from shimstock.trade.numbers.unit_names import Unit, unit
 
+# Millimetres by definition (1 in = 25.4 mm). Typed all day long, and waking Pint takes longer than
+# a person at a terminal should wait; every other unit is Pint's.
+EVERYDAY_MM = {"mm": Fraction(1), "inch": Fraction("25.4"), "thou": Fraction("0.0254")}
 SAID_FOR_FORCE = {"lb": "lbf", "kg": "kgf"}
 
 
@@ -47,6 +50,8 @@ def exactly(value: Fraction, have: Unit, want: Unit) -> Fraction:
 @lru_cache(maxsize=512)
 def _straight_line(have: str, want: str) -> tuple[Fraction, Fraction]:
     """How the wanted unit follows from the other: offset + factor · value."""
+    if have in EVERYDAY_MM and want in EVERYDAY_MM:
+        return Fraction(0), EVERYDAY_MM[have] / EVERYDAY_MM[want]
     registry = _registry()
     at_zero, at_one = (
         Fraction(registry.Quantity(Fraction(at), have).to(want).magnitude) for at in (0, 1)
@@ -56,7 +61,7 @@ def _straight_line(have: str, want: str) -> tuple[Fraction, Fraction]:
 
 @lru_cache(maxsize=1)
 def _registry() -> Any:
-    """Pint's units in exact fractions; imported here, since a bare number never needs it."""
+    """Pint's units in exact fractions, imported only when something less common is typed."""
     import pint
 
     return pint.UnitRegistry(non_int_type=Fraction, autoconvert_offset_to_baseunit=True)

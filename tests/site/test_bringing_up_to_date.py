@@ -7,7 +7,7 @@ from contextlib import closing
 
 import pytest
 
-from shimstock.site.upkeep import keep_copy
+from shimstock.site.bringing_up_to_date import keep_copy
 
 # The house with one more room, whose second step comes with a newer version.
 OPEN = """

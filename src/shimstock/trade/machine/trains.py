@@ -1,0 +1,49 @@
+"""Trains: chains of meshes and clearances whose play adds up at one end."""
+
+from __future__ import annotations
+
+from pydantic import Field, model_validator
+
+from shimstock.trade.machine.entry import Entry
+from shimstock.trade.machine.texts import Length
+
+
+class Hold(Entry):
+    """What is held so that everything before a link keeps still."""
+
+    what: str
+    open: str | None = Field(None, description="The joint to open to get a hand on it.")
+    figure: str | None = Field(None, description="The figure read at the end with this held.")
+
+
+class Link(Entry):
+    """One place of play in a train: a gear mesh, or a plain clearance with its ratio."""
+
+    name: str
+    figure: str
+    driver: str | None = None
+    driver_teeth: int | None = Field(None, ge=1)
+    driven: str | None = None
+    driven_teeth: int | None = Field(None, ge=1)
+    pitch: float | None = Field(None, gt=0, description="Teeth per inch of diameter.")
+    ratio: float | None = Field(None, gt=0, description="Movement at the end for each unit here.")
+    hold: Hold
+    spread_by: str | None = Field(None, description="Joint whose gasket sets the centre distance.")
+    pressure_angles: tuple[float, ...] = Field((), description="Degrees; all that are possible.")
+    look_first: tuple[str, ...] = Field((), description="What to look at before the gear.")
+
+    @model_validator(mode="after")
+    def _mesh_or_ratio(self) -> Link:
+        mesh = (self.driver_teeth, self.driven_teeth, self.pitch)
+        if all(mesh) == (self.ratio is not None) or any(mesh) != all(mesh):
+            raise ValueError("give driver-teeth, driven-teeth and pitch, or else ratio")
+        return self
+
+
+class Train(Entry):
+    """A chain of meshes or clearances whose play adds up at one end."""
+
+    name: str
+    figure: str = Field(description="The figure read at the end with everything in.")
+    radius: Length | None = Field(None, description="Where it is read, from the last shaft.")
+    links: tuple[Link, ...] = Field(min_length=1, description="From the driven-off end outwards.")

@@ -1,0 +1,72 @@
+"""How much of a mesh's lash a gasket of the wrong thickness explains."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shimstock.trade.machine.book import Figure, Link
+from shimstock.trade.machine.words import Verdict
+from shimstock.trade.measure.judge import Judged, judge
+from shimstock.trade.measure.measured import Measured
+from shimstock.trade.numbers.quantity import show
+from shimstock.trade.numbers.units import Deg, Length
+from shimstock.trade.numbers.working import Working
+from shimstock.trade.sums.gears.backlash_from_centre_distance import backlash_from_centre_distance
+
+USUAL_ANGLES = (14.5, 20.0)
+
+
+@dataclass(frozen=True)
+class GasketShare:
+    """For one possible pressure angle: lash that the gasket adds, and the verdict on the rest."""
+
+    angle: float
+    added: float
+    left: float
+    judged: Judged
+
+
+def gasket_shares(
+    link: Link, figure: Figure, lash: Measured, extra: float
+) -> tuple[GasketShare, ...]:
+    """What is left of a lash without the extra gasket, for each possible pressure angle.
+
+    lash: as found, standing under `j` in its working. extra: how much too thick the gasket is.
+    Source: standard gear geometry, Δj = 2·ΔC·tan φ.
+    """
+    return tuple(
+        _share(link, figure, lash, extra, angle) for angle in link.pressure_angles or USUAL_ANGLES
+    )
+
+
+def _share(link: Link, figure: Figure, lash: Measured, extra: float, angle: float) -> GasketShare:
+    gained = backlash_from_centre_distance(
+        spread=Length(extra), pressure_angle=Deg(angle), unit=lash.unit
+    )
+    w = Working()
+    w.extend(lash.working)
+    w.extend(gained.working)
+    w.note("The gasket's thickness is taken as exact.")
+    left = w.step(
+        "j_0", "j − Δj", lash.value - gained.value, lash.unit, meaning="left for the gears"
+    )
+    w.step("u_j_0", "u_j", lash.u, lash.unit)
+    judged = judge(link.figure, figure, left, lash.u, working=w, symbol="j_0", gauge=lash.gauge)
+    return GasketShare(angle, gained.value, left, judged)
+
+
+def explained(verdict: Verdict, shares: tuple[GasketShare, ...]) -> tuple[Verdict, str]:
+    """The verdict on a mesh with a wrong gasket, and the sentence for it.
+
+    Worn only where it is worn at every possible angle; else the gasket is put right first.
+    """
+    unit = shares[0].judged.unit
+    added = " to ".join(dict.fromkeys(show(s.added, unit) for s in (shares[0], shares[-1])))
+    left = " to ".join(dict.fromkeys(show(s.left, unit) for s in (shares[0], shares[-1])))
+    says = f"the gasket adds {added} of it, which leaves {left}"
+    verdicts = {share.judged.verdict for share in shares}
+    if verdicts == {Verdict.WORN_OUT}:
+        return Verdict.WORN_OUT, f"{says}: still over, so the gear pair is worn"
+    if verdict in (Verdict.WORN_OUT, Verdict.BORDERLINE):
+        return Verdict.BORDERLINE, f"{says}: fit the right gasket and rock again before the gears"
+    return verdict, says

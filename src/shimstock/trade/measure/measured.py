@@ -1,0 +1,50 @@
+"""A value with its standard uncertainty and how both were reached."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shimstock.trade.machine.book import Figure
+from shimstock.trade.measure.reading import Reading
+from shimstock.trade.numbers.instruments import Instrument
+from shimstock.trade.numbers.working import Worked, Working
+
+
+@dataclass(frozen=True)
+class Measured(Worked[float]):
+    """A worked value, its standard uncertainty and unit, and the symbol it stands under.
+
+    Its working holds the uncertainty too, under the symbol `u_` and the value's own.
+    gauge: the least sure instrument that it was read with. place: where it was read, if it matters.
+    """
+
+    u: float
+    unit: str
+    symbol: str
+    gauge: Instrument
+    place: str = ""
+
+
+def label(figure: Figure, at: int) -> str:
+    """The name of a place where the figure is read; nothing where there is only one."""
+    name = figure.at.labels[at] if figure.at else ""
+    return f"place {name}" if name.isdigit() else name
+
+
+def keep(
+    w: Working, symbol: str, figure: Figure, reading: Reading, at: int, meaning: str = ""
+) -> float:
+    """Put one place of a reading into a working, as typed and as understood."""
+    value = reading.values[at]
+    if value is None:
+        raise ValueError(f"{figure.name} was not read at {label(figure, at)}")
+    said = ", ".join(word for word in (meaning, label(figure, at)) if word)
+    return w.given(symbol, value, reading.unit, typed=reading.typed[at], meaning=said or None)
+
+
+def keep_u(w: Working, symbol: str, reading: Reading, value: float) -> float:
+    """Put the standard uncertainty of one place into a working, with its instrument."""
+    one = reading.instrument
+    of = "one reading" if reading.each == 1 else f"the mean of {reading.each} readings"
+    meaning = f"standard uncertainty of {of}, {one.name} ({one.source})"
+    return w.given(symbol, reading.u(value), reading.unit, meaning=meaning)

@@ -1,0 +1,109 @@
+"""What still stands between the machine and a risk: paint, first start, road, handing over."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from shimstock.trade.machine.state import MachineNow
+from shimstock.trade.numbers.working import Working
+from shimstock.trade.reach.answers import set_aside
+from shimstock.trade.reach.due import CautionDue, cautions_due
+from shimstock.trade.reach.points import LEAK_CHECK, OpenPoint, is_dry, points_of
+from shimstock.trade.reach.reason import Reason
+from shimstock.trade.reach.target import Target, UnknownName, offer
+from shimstock.trade.reach.way import way_in
+
+SOURCE = "times of the joints in the book; checks and readings at stand-in times"
+
+
+@dataclass(frozen=True)
+class GateView:
+    """A gate as it stands today.
+
+    open_points: what still blocks it, in working order. closed, total: points. dry, on_paint:
+    joints on paint that are seen dry, of how many; both 0 where the gate does not ask.
+    minutes: work that can be foreseen; leaking joints are opened again together.
+    """
+
+    key: str
+    name: str
+    open_points: tuple[OpenPoint, ...]
+    closed: int
+    total: int
+    dry: int
+    on_paint: int
+    minutes: float
+    cautions: tuple[CautionDue, ...]
+    working: Working = field(repr=False)
+
+    @property
+    def may_be_passed(self) -> bool:
+        """True where nothing stands against it."""
+        return not self.open_points
+
+    @property
+    def says(self) -> str:
+        """The state of the gate in one line."""
+        checked = f"{self.dry} of {self.on_paint} leak-checked; " if self.on_paint else ""
+        if self.may_be_passed:
+            return f"{checked}nothing stands against {self.name}"
+        number = len(self.open_points)
+        points = "1 point is" if number == 1 else f"{number} points are"
+        return (
+            f"{checked}{points} open before {self.name}, {self.minutes:g} min that can be foreseen"
+        )
+
+
+def gate(now: MachineNow, key: str) -> GateView:
+    """Everything that stands against passing a gate, in working order.
+
+    key: a gate of the book. Points that a person signed as not needed, with a reason, are closed,
+    unless they are hard. Raises UnknownName for a gate the book does not know.
+    """
+    book = now.book
+    if key not in book.gates:
+        raise UnknownName(f"{key!r} is not a gate of {book.book}; {offer(key, book.gates)}")
+    entry = book.gates[key]
+    looked = list(points_of(now, entry))
+    still = tuple(p for p in looked if p and (p.hard or not set_aside(now, p.key)))
+    paint = book.on_paint if entry.joints == "paint joints dry" else ()
+    minutes, working = _time(now, still)
+    own = tuple(CautionDue(c, book.cautions[c], ()) for c in entry.cautions if c in book.cautions)
+    joints = [p.where for p in still if p.kind in ("close", "open again")]
+    due = (*own, *(c for c in cautions_due(book, joints) if c.key not in entry.cautions))
+    for caution in due:
+        working.caution(str(caution))
+    dry = sum(is_dry(now, joint) for joint in paint)
+    closed = len(looked) - len(still)
+    counts = (closed, len(looked), dry, len(paint))
+    return GateView(key, entry.name, still, *counts, minutes, due, working)
+
+
+def may_pass(now: MachineNow, key: str) -> tuple[Reason, ...]:
+    """What stands against passing a gate today; nothing where it may be passed.
+
+    Raises UnknownName for a gate the book does not know.
+    """
+    view = gate(now, key)
+    return tuple(Reason(view.name, p.what, p.would_do, p.hard) for p in view.open_points)
+
+
+def _time(now: MachineNow, points: tuple[OpenPoint, ...]) -> tuple[float, Working]:
+    """Minutes for all points, with leaking joints opened again in one go."""
+    w = Working(source=SOURCE)
+    terms, total = [], 0.0
+    again = [point for point in points if point.kind == "open again"]
+    if again:
+        way = way_in(now, [Target("joint", point.where) for point in again])
+        w.given("T_a", way.minutes, "min", meaning="open the leaking joints again, and close")
+        w.given("n_a", len(again), "joints")
+        w.given("t_l", LEAK_CHECK, "min", meaning="look for leaks at one joint, stand-in figure")
+        total += w.step("T_r", "T_a + n_a·t_l", way.minutes + len(again) * LEAK_CHECK, "min")
+        terms.append("T_r")
+    for point in points:
+        if point.kind != "open again" and point.minutes:
+            symbol = f"t_{len(terms) + 1}"
+            total += w.given(symbol, point.minutes, "min", meaning=point.what)
+            terms.append(symbol)
+    w.step("T", " + ".join(terms) or "0", total, "min", meaning="that can be foreseen")
+    return total, w

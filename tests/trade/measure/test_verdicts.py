@@ -1,0 +1,81 @@
+from shimstock.trade.machine.state import VerdictNow
+from shimstock.trade.machine.words import Stage, Verdict
+from shimstock.trade.measure.verdicts import verdicts
+from trade.measure.typed import diesel, disagreements, read
+
+BOOK = diesel()
+
+
+def test_an_untouched_machine_has_everything_unmeasured():
+    found = verdicts(BOOK, {})
+
+    assert found.judged == {}
+    assert ("liner-bore", "1") in found.not_measured
+    assert ("liner-taper", "2") in found.not_measured
+
+
+def test_what_was_read_or_follows_from_it_is_no_longer_unmeasured():
+    six = "5.7592 5.7554 5.7532 5.7568 5.7546 5.7528"
+    found = verdicts(BOOK, read(BOOK, **{"liner-bore 1": six}))
+
+    left = set(found.not_measured)
+    assert not left & {("liner-bore", "1"), ("liner-taper", "1"), ("liner-out-of-round", "1")}
+    assert ("liner-bore", "2") in left
+
+
+def test_the_worst_place_is_judged_and_named():
+    found = verdicts(BOOK, read(BOOK, **{"pump-delivery": "24.2 21.6"}))
+
+    assert "(pump 2)" in found.latest("pump-delivery").says
+    assert found.latest("pump-delivery").verdict is Verdict.WORN_OUT
+
+
+def test_as_finished_counts_before_as_found():
+    readings = read(BOOK, **{"top-ring-gap 1": "0.070"})
+    readings |= read(BOOK, Stage.FINISHED, **{"top-ring-gap 1": "0.027"})
+    found = verdicts(BOOK, readings)
+
+    (row,) = found.side_by_side
+    assert (row.found.verdict, row.finished.verdict) == (Verdict.WORN_OUT, Verdict.GOOD)
+    assert row.latest is row.finished is found.latest("top-ring-gap", "1")
+
+
+def test_the_machines_state_gets_words_and_no_sizes_alone():
+    found = verdicts(BOOK, read(BOOK, **{"piston-skirt 1": "5.7428", "top-ring-gap 1": "0.070"}))
+
+    assert list(found.now) == [("top-ring-gap", "1", Stage.FOUND)]
+    (now,) = found.now.values()
+    assert now == VerdictNow(Verdict.WORN_OUT, found.latest("top-ring-gap", "1").says)
+
+
+def test_a_bore_found_at_an_earlier_oversize_is_held_against_that():
+    six = "5.7790 5.7754 5.7752 5.7768 5.7746 5.7740"
+    found = verdicts(BOOK, read(BOOK, **{"liner-bore 1": six}))
+
+    assert found.latest("liner-bore", "1").verdict is Verdict.SERVICEABLE  # limit 5.7800 at +0.020
+    assert disagreements(found) == []
+
+
+def test_a_standard_bore_worn_beyond_its_limit_is_not_taken_for_an_oversize():
+    six = "5.7660 5.7654 5.7652 5.7648 5.7646 5.7640"
+    found = verdicts(BOOK, read(BOOK, **{"liner-bore 1": six}))
+
+    assert found.latest("liner-bore", "1").verdict is Verdict.WORN_OUT
+
+
+def test_one_worn_throw_is_not_taken_for_an_undersize():
+    throws = " ".join(["3.7480"] * 11 + ["3.7395"])
+
+    assert (
+        verdicts(BOOK, read(BOOK, **{"rod-journal": throws})).latest("rod-journal").verdict
+        is Verdict.WORN_OUT
+    )
+
+
+def test_journals_ground_before_are_held_against_their_undersize():
+    throws = " ".join(["3.7392"] * 12)
+
+    assert (
+        verdicts(BOOK, read(BOOK, **{"rod-journal": throws})).latest("rod-journal").verdict
+        is Verdict.GOOD
+    )

@@ -1,0 +1,178 @@
+import pytest
+
+from shimstock.trade.machine.state import JointNow, VerdictNow
+from shimstock.trade.machine.words import JointWord, PartWord, Stage, Verdict
+from shimstock.trade.reach.gates import gate, may_pass
+from shimstock.trade.reach.points import LEAK_CHECK
+from shimstock.trade.reach.target import UnknownName
+from trade.reach.small import OPEN, TODAY, machine, piece
+
+DRY = JointNow(JointWord.LEAK_CHECKED)
+CHALKED = JointNow(JointWord.UNDISTURBED, dry_chalked_on=TODAY)
+ALL_DRY = {
+    "cover-face": DRY,
+    "governor-base": DRY,
+    "left-pump-seat": CHALKED,
+    "head-face": CHALKED,
+}
+SINGLE = {"kind": ("single-pack", "")}
+STARTED = {"stop": ("yes", ""), "plate": ("yes", ""), "oil": ("yes", "")}
+
+
+def kinds(view):
+    return [(point.kind, point.where) for point in view.open_points]
+
+
+def test_paint_counts_joints_that_are_dry():
+    view = gate(machine(joints={**ALL_DRY, "cover-face": JointNow(JointWord.SEALED)}), "paint")
+
+    assert (view.dry, view.on_paint) == (3, 4)
+    assert view.says.startswith("3 of 4 leak-checked")
+    assert kinds(view) == [("leak check", "cover-face"), ("question", "kind")]
+
+
+def test_paint_may_be_passed_when_all_is_dry_and_answered():
+    now = machine(joints=ALL_DRY, answers=SINGLE)
+
+    assert may_pass(now, "paint") == ()
+    assert gate(now, "paint").may_be_passed
+    assert gate(now, "paint").minutes == 0
+
+
+def test_undisturbed_is_not_enough_without_chalk():
+    view = gate(machine(joints={**ALL_DRY, "head-face": JointNow()}, answers=SINGLE), "paint")
+
+    assert kinds(view) == [("leak check", "head-face")]
+    assert "chalk" in view.open_points[0].would_do
+
+
+def test_open_joints_come_first_and_the_innermost_of_them_first():
+    joints = {**ALL_DRY, "cover-face": OPEN, "governor-base": OPEN, "left-pump-seat": JointNow()}
+    view = gate(machine("hood-bolts", joints=joints), "paint")
+
+    assert kinds(view)[:3] == [
+        ("close", "governor-base"),
+        ("close", "cover-face"),
+        ("leak check", "left-pump-seat"),
+    ]
+    assert view.open_points[0].minutes == 60 + LEAK_CHECK
+
+
+def test_leaking_joints_carry_their_way_in_and_share_it():
+    wet = JointNow(JointWord.LEAKING)
+    joints = {**ALL_DRY, "cover-face": wet, "head-face": JointNow(JointWord.WEEPING)}
+    view = gate(machine(joints=joints, answers=SINGLE), "paint")
+
+    assert [point.minutes for point in view.open_points] == [60 + LEAK_CHECK, 370 + LEAK_CHECK]
+    assert view.minutes == 60 + 370 - 25 + 2 * LEAK_CHECK  # the hood comes off once
+    assert view.working.disagreements() == []
+    assert {due.key for due in view.cautions} == {"paint", "fuel", "lift"}
+
+
+def test_a_leaking_joint_cannot_be_signed_away():
+    joints = {**ALL_DRY, "cover-face": JointNow(JointWord.LEAKING)}
+    signed = {**SINGLE, "joint:cover-face": ("not needed", "only a little")}
+
+    (reason,) = may_pass(machine(joints=joints, answers=signed), "paint")
+
+    assert reason.hard
+
+
+def test_a_question_that_is_not_hard_may_be_set_aside_with_a_reason():
+    assert may_pass(machine(joints=ALL_DRY, answers={"kind": ("not needed", "")}), "paint") != ()
+    aside = {"kind": ("Not needed", "another shop paints"), "air-fed": ("Tom", "")}
+    assert may_pass(machine(joints=ALL_DRY, answers=aside), "paint") == ()
+
+
+def test_a_hard_question_that_hangs_on_one_set_aside_is_asked():
+    aside = {"kind": ("not needed", "another shop paints")}
+
+    (reason,) = may_pass(machine(joints=ALL_DRY, answers=aside), "paint")
+
+    assert reason.hard and "air-fed" in reason.why
+
+
+def test_first_start_asks_for_joints_parts_readings_sets_and_answers_in_this_order():
+    now = machine(
+        "hood-bolts",
+        pieces={
+            ("tank", ""): piece(PartWord.ON_ORDER),
+            ("pump", "left"): piece(maker="Ash"),
+            ("pump", "right"): piece(maker="Birch"),
+        },
+        verdicts={("mesh", "", Stage.FOUND): VerdictNow(Verdict.WORN_OUT)},
+    )
+    view = gate(now, "first-start")
+
+    assert kinds(view) == [
+        ("close", "hood-bolts"),
+        ("part", "tank"),
+        ("reading", "mesh"),
+        ("set", "pumps"),
+        ("question", "stop"),
+        ("question", "plate"),
+        ("question", "oil"),
+    ]
+    # 7 joints, 11 pieces, one reading, one set and three questions are looked at
+    assert (view.total, view.closed) == (7 + 11 + 1 + 1 + 3, 6 + 10)
+    assert view.minutes == 15 + 10 + 5 + 5 + 15
+    assert view.working.disagreements() == []
+
+
+def test_a_part_that_this_machine_never_had_may_be_set_aside():
+    pieces = {("badge", ""): piece(PartWord.WANTED)}
+
+    assert len(may_pass(machine(pieces=pieces, answers=STARTED), "first-start")) == 1
+    signed = {**STARTED, "part:badge": ("not needed", "never had one")}
+    assert may_pass(machine(pieces=pieces, answers=signed), "first-start") == ()
+
+
+def test_a_rejected_part_may_not():
+    pieces = {("badge", ""): piece(PartWord.REJECTED)}
+    signed = {**STARTED, "part:badge": ("not needed", "looks only")}
+
+    (reason,) = may_pass(machine(pieces=pieces, answers=signed), "first-start")
+
+    assert reason.hard
+
+
+def test_a_set_of_two_makes_cannot_be_signed_away():
+    pieces = {("pump", side): piece(maker=side) for side in ("left", "right")}
+    signed = {**STARTED, "set:pumps": ("not needed", "runs well")}
+
+    (reason,) = may_pass(machine(pieces=pieces, answers=signed), "first-start")
+
+    assert reason.hard
+
+
+def test_an_answer_without_a_name_does_not_count():
+    now = machine(answers=STARTED)
+    unsigned = {key: type(a)(a.answer, " ", a.on) for key, a in now.answers.items()}
+
+    assert may_pass(now, "first-start") == ()
+    assert len(may_pass(type(now)(now.book, TODAY, answers=unsigned), "first-start")) == 3
+
+
+def road(verdict, stage=Stage.FINISHED, **more):
+    answers = {"brake-test": ("yes", ""), "linings": ("new", "")}
+    verdicts = {("mesh", "", stage): VerdictNow(verdict, **more)}
+    now = machine(verdicts=verdicts, answers=answers, passed={"first-start"})
+    return may_pass(now, "road")
+
+
+def test_a_gate_figure_must_be_read_as_finished_and_in_limit():
+    assert road(Verdict.SERVICEABLE) == ()
+    assert "no reading as finished" in road(Verdict.GOOD, Stage.FOUND)[0].why
+    assert road(Verdict.BORDERLINE)[0].would_do == "measure again"
+    assert road(Verdict.WORN_OUT, accepted="Ann: never mind")[0].hard
+
+
+def test_a_gate_waits_for_the_one_before_it():
+    view = gate(machine(), "road")
+
+    assert kinds(view)[0] == ("gate", "first-start") and view.open_points[0].hard
+
+
+def test_an_unknown_gate_is_answered_with_the_nearest():
+    with pytest.raises(UnknownName, match="did you mean first-start"):
+        gate(machine(), "first start")

@@ -1,0 +1,134 @@
+"""A fan that rocks too far: which mesh is worn, found by holding one shaft after another.
+
+The numbers are an invented machine's; the rules are common practice, no source.
+"""
+
+import pytest
+
+from published.as_printed import as_printed
+from shimstock.trade.machine.words import Verdict
+from shimstock.trade.measure.train import after_repair, rock, tip_readings
+from shimstock.trade.measure.verdicts import verdicts
+from trade.measure.typed import diesel, disagreements, read
+
+BOOK = diesel()
+CRANK_HELD = ["0.36", "0.34", "0.36", "0.34"]
+CAMSHAFT_HELD = ["0.290"]
+BEVEL_HELD = ["0.090"]
+ALL = (CRANK_HELD, CAMSHAFT_HELD, BEVEL_HELD)
+TIMING, GOVERNOR, BEVEL = range(3)
+
+
+def rocked(holds=ALL, **options):
+    return rock(BOOK, "fan-drive", holds, **options)
+
+
+@pytest.mark.parametrize(
+    ("link", "printed", "verdict"),
+    [
+        (TIMING, "0.0090", Verdict.SERVICEABLE),
+        (GOVERNOR, "0.0300", Verdict.WORN_OUT),
+        (BEVEL, "0.0101", Verdict.SERVICEABLE),
+    ],
+)
+def test_three_rocks_part_the_play_among_the_meshes(link, printed, verdict):
+    found = rocked(within=0.005).links[link]
+
+    assert found.judged.value == as_printed(printed)
+    assert found.verdict is verdict
+    assert found.judged.working.disagreements() == []
+
+
+def test_the_total_is_over_but_calls_nothing_worn():
+    total = rocked(within=0.02).total
+
+    assert total.value == as_printed("0.350")
+    assert total.beyond
+    assert total.verdict is not Verdict.WORN_OUT
+    assert "worn" not in total.says
+
+
+def test_a_reading_error_at_the_tip_leaves_the_governor_mesh_certain():
+    judged = rocked(within=0.02).links[GOVERNOR].judged
+
+    assert judged.expanded == as_printed("0.004")
+    assert judged.verdict is Verdict.WORN_OUT
+
+
+def test_at_0_014_the_same_error_makes_it_borderline():
+    # 0.014 in of lash moves the tip by 0.0933 in: 0.014/2·1.333·10.
+    found = rocked((["0.3"], ["0.18333"], ["0.09"]), within=0.02).links[GOVERNOR]
+
+    assert found.judged.value == as_printed("0.0140")
+    assert found.verdict is Verdict.BORDERLINE
+    assert "Measure on the tooth" in found.says
+
+
+def test_the_thick_gasket_does_not_explain_it():
+    found = rocked(within=0.02, gasket_found="0.030 in").links[GOVERNOR]
+
+    added = [share.added for share in found.gasket]
+    left = [share.left for share in found.gasket]
+    assert added == [as_printed("0.0078"), as_printed("0.0109")]
+    assert left == [as_printed("0.0222"), as_printed("0.0191")]
+    assert found.verdict is Verdict.WORN_OUT
+    assert "still over, so the gear pair is worn" in found.says
+    assert [t for share in found.gasket for t in share.judged.working.disagreements()] == []
+
+
+def test_a_gasket_that_explains_it_is_put_right_before_the_gears():
+    found = rocked((["0.24"], ["0.18"], ["0.09"]), within=0.002, gasket_found="0.030 in")
+
+    assert found.links[GOVERNOR].judged.verdict is Verdict.WORN_OUT
+    assert found.links[GOVERNOR].verdict is Verdict.BORDERLINE
+    assert "right gasket" in found.links[GOVERNOR].says
+
+
+def test_hub_and_key_are_looked_at_first():
+    look = rocked(within=0.02).links[GOVERNOR].look_first
+
+    assert "hub and key" in look[0]
+
+
+def test_after_the_repair_the_tip_moves_as_predicted():
+    found = rocked(within=0.02)
+    worked = after_repair(BOOK, "fan-drive", found, {"governor-mesh-lash": 0.005})
+
+    assert worked.value == as_printed("0.183")
+    assert worked.working.disagreements() == []
+
+
+def test_from_one_end_only_nothing_is_called_worn():
+    found = rocked((CRANK_HELD,), within=0.02)
+
+    assert found.total.beyond
+    assert found.worn == ()
+    assert {link.verdict for link in found.links} == {Verdict.NOT_MEASURED}
+    assert found.links[GOVERNOR].most == as_printed("0.0525")  # 0.350/10/1.333·2: all of it here
+    assert "driving bevel" in found.next_hold
+    assert "15 min to open" in found.next_hold
+
+
+def test_one_more_hold_parts_one_link_from_the_other_two():
+    found = rocked((CRANK_HELD, None, BEVEL_HELD), within=0.005)
+
+    assert found.links[BEVEL].verdict is Verdict.SERVICEABLE
+    assert found.links[GOVERNOR].verdict is Verdict.NOT_MEASURED
+    assert "camshaft" in found.next_hold
+
+
+def test_the_holds_can_be_read_as_figures_of_the_book():
+    typed = {
+        "fan-rock": " ".join(CRANK_HELD),
+        "fan-rock-camshaft-held": "0.290",
+        "fan-rock-bevel-held": "0.090",
+    }
+    readings = read(BOOK, **typed)
+    found = rock(BOOK, "fan-drive", tip_readings(BOOK, "fan-drive", readings))
+
+    assert found.links[GOVERNOR].judged.value == as_printed("0.0300")
+    assert found.links[GOVERNOR].verdict is Verdict.WORN_OUT
+    judged = verdicts(BOOK, readings)
+    assert judged.latest("fan-rock").verdict is Verdict.BORDERLINE
+    assert judged.latest("fan-rock").beyond
+    assert disagreements(judged) == []
