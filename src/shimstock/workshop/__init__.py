@@ -1,0 +1,1 @@
+"""What this workshop remembers: its machines, readings, joints, orders and diary."""

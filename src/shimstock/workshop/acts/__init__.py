@@ -1,0 +1,31 @@
+"""What people do in the shed, one function each: one transaction, one entry in the diary."""
+
+from shimstock.workshop.acts.closing import close_joint, ready_joint
+from shimstock.workshop.acts.gates import answer_point, pass_gate
+from shimstock.workshop.acts.leaks import leak_check
+from shimstock.workshop.acts.machines import add_machine, change_book
+from shimstock.workshop.acts.opening import cover_joint, open_joint
+from shimstock.workshop.acts.pieces import move_piece
+from shimstock.workshop.acts.readings import TookReading, accept_verdict, take_reading
+from shimstock.workshop.acts.recheck import Change, Recheck, recheck
+from shimstock.workshop.acts.undoing import undo
+
+__all__ = [
+    "Change",
+    "Recheck",
+    "TookReading",
+    "accept_verdict",
+    "add_machine",
+    "answer_point",
+    "change_book",
+    "close_joint",
+    "cover_joint",
+    "leak_check",
+    "move_piece",
+    "open_joint",
+    "pass_gate",
+    "ready_joint",
+    "recheck",
+    "take_reading",
+    "undo",
+]

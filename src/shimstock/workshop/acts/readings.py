@@ -1,0 +1,183 @@
+"""Readings: taken, judged at once, and what is beyond a limit accepted by a person."""
+
+from collections.abc import Sequence
+from dataclasses import asdict, dataclass
+from datetime import datetime
+
+from django.db import IntegrityError
+
+from shimstock.trade.machine.words import Stage, Verdict
+from shimstock.trade.measure.pair import TOGETHER
+from shimstock.trade.numbers.instruments import Instrument
+from shimstock.workshop.find import find_figure, find_piece
+from shimstock.workshop.judging import (
+    opinions,
+    readings_of,
+    store,
+    understood,
+    verdict_rows,
+)
+from shimstock.workshop.ledger import Pen, sent_before, writing
+from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow, VerdictRow
+from shimstock.workshop.places import MACHINE
+from shimstock.workshop.refused import Refused
+from shimstock.workshop.rows import row_named
+from shimstock.workshop.wording import figure_named, one_word
+
+
+@dataclass(frozen=True)
+class TookReading:
+    """A reading as it was stored, and every verdict that changed with it."""
+
+    entry: DiaryEntry
+    reading: ReadingRow
+    verdicts: tuple[VerdictRow, ...]
+    repeated: bool = False
+    """The same sending had been stored before; nothing was stored now."""
+
+
+def take_reading(
+    *,
+    machine: str | Machine,
+    figure: str,
+    typed: str | Sequence[str],
+    who: str,
+    piece: str = "",
+    stage: str = Stage.FOUND,
+    instrument: str | Instrument = "",
+    meant: bool = False,
+    at: datetime | None = None,
+    client_key: str | None = None,
+) -> TookReading:
+    """Store what was typed, what was understood, and every verdict that changes with it.
+
+    figure: a figure or setting. typed: the numbers, in the order of the book's places.
+    stage: as found, or as finished. instrument: its name; the book's for the figure if not given.
+    meant: keep numbers that look like a slip.
+    client_key: what a sender that may send twice calls this sending; it is stored once.
+    An earlier reading of the same figure, piece and stage stays on record, superseded.
+    Raises NotUnderstood for what was typed, NotFound for an unknown name.
+    """
+    texts = (typed,) if isinstance(typed, str) else tuple(typed)
+    if (entry := sent_before(client_key)) is not None:
+        return _as_stored(entry, texts)
+    try:
+        with writing("read", who=who, machine=machine, at=at, client_key=client_key) as pen:
+            row, older = _new_reading(pen, figure, piece, stage, texts, instrument, meant)
+            verdicts = _supersede(pen, older, row)
+            pen.says = _sentence(pen, row, verdicts)
+    except IntegrityError:
+        if (entry := sent_before(client_key)) is not None:  # the other sending was quicker
+            return _as_stored(entry, texts)
+        raise
+    return TookReading(pen.entry, row, tuple(verdicts))
+
+
+def accept_verdict(
+    *,
+    machine: str | Machine,
+    figure: str,
+    reason: str,
+    who: str,
+    piece: str = "",
+    at: datetime | None = None,
+) -> DiaryEntry:
+    """Accept the verdict that counts now, although the figure is not within its limit.
+
+    piece: which one; "together" for how far the several differ.
+    reason: why it may stay; a verdict beyond a limit needs a person, a reason and a date.
+    Raises Refused without a reason or where there is nothing to accept.
+    """
+    with writing("accept", who=who, machine=machine, at=at) as pen:
+        key = find_figure(pen.book, figure)
+        which = _which(pen, key, piece)
+        name = figure_named(pen.book, key, which)
+        if not reason.strip():
+            raise Refused([f"{name} cannot be accepted without a reason: say why it may stay."])
+        row = _latest(pen, key, which)
+        if row is None:
+            raise Refused([f"{name} has no verdict yet: take a reading first."])
+        if row.verdict in (Verdict.GOOD, Verdict.SERVICEABLE):
+            raise Refused([f"{name} is {row.verdict}: there is nothing to accept."])
+        row.accepted_reason, row.accepted_by, row.accepted_at = reason.strip(), pen.who, pen.at
+        pen.save(row)
+        pen.says = f"Accepted {name}, {row.verdict}: {row.accepted_reason}"
+    return pen.entry
+
+
+def _new_reading(
+    pen: Pen,
+    figure: str,
+    piece: str,
+    stage: str,
+    typed: tuple[str, ...],
+    instrument: str | Instrument,
+    meant: bool,
+) -> tuple[ReadingRow, list[ReadingRow]]:
+    """The reading, not yet saved, and those that counted until now."""
+    key = find_figure(pen.book, figure)
+    entry = pen.book.measures[key]
+    older = readings_of(pen.machine)
+    others = [row for row in older if row.figure == key]
+    read = understood(pen.book, key, typed, instrument=instrument, meant=meant, others=others)
+    row = ReadingRow(
+        machine=pen.machine,
+        figure=key,
+        piece=find_piece(pen.book, entry.of, piece),
+        stage=one_word(Stage, stage, "stage"),
+        typed=list(read.typed),
+        values=list(read.values),
+        unit=read.unit,
+        instrument=asdict(read.instrument),
+        meant=meant,
+        by=pen.who,
+        at=pen.at,
+    )
+    return row, older
+
+
+def _supersede(pen: Pen, older: list[ReadingRow], new: ReadingRow) -> list[VerdictRow]:
+    """Save the new reading in place of an older one, and every verdict that it changes."""
+    staying = [row for row in older if row.place != new.place]
+    for row in older:
+        if row.place == new.place:
+            row.superseded = True
+            pen.save(row)
+    pen.save(new)
+    pen.rests_on.add(MACHINE)  # its book
+    before, after = opinions(pen.book, older), opinions(pen.book, [*staying, new])
+    own = (new.figure, new.piece, Stage(new.stage))
+    keys = [key for key in {**before, **after} if before.get(key) != after.get(key)]
+    keys = keys if own in keys else [own, *keys]
+    return store(pen, keys, verdict_rows(pen.machine), after, keep_accepted=False)
+
+
+def _sentence(pen: Pen, row: ReadingRow, verdicts: list[VerdictRow]) -> str:
+    name = figure_named(pen.book, row.figure, row.piece)
+    own = [each for each in verdicts if (each.figure, each.piece) == (row.figure, row.piece)]
+    word = f": {own[0].verdict}" if own else ""
+    return f"Read {name}, {row.stage}, {' '.join(row.typed)}{word}."
+
+
+def _as_stored(entry: DiaryEntry, typed: tuple[str, ...]) -> TookReading:
+    """What an earlier sending stored. Raises Refused where this one says something else."""
+    made = [row_named(name) for name in entry.touched if "figure" in entry.after[name]]
+    reading = next((row for row in made if isinstance(row, ReadingRow)), None)
+    if reading is None or tuple(reading.typed) != typed:
+        used = f"The key {entry.client_key!r} was used already, for: {entry.says}"
+        raise Refused([f"{used} Choose a new key."])
+    verdicts = tuple(row for row in made if isinstance(row, VerdictRow))
+    return TookReading(entry, reading, verdicts, repeated=True)
+
+
+def _which(pen: Pen, figure: str, typed: str) -> str:
+    """The piece a verdict is on, or the word for all of them compared."""
+    if typed.strip().lower() == TOGETHER:
+        return TOGETHER
+    return find_piece(pen.book, pen.book.measures[figure].of, typed)
+
+
+def _latest(pen: Pen, figure: str, piece: str) -> VerdictRow | None:
+    rows = pen.machine.verdicts.filter(figure=figure, piece=piece, current=True)
+    stages = {row.stage: row for row in rows}
+    return stages.get(Stage.FINISHED) or stages.get(Stage.FOUND)

@@ -1,0 +1,121 @@
+"""From what a person types to what it names: by key, by mark or by full name."""
+
+from collections.abc import Iterable, Mapping
+from typing import Protocol
+
+from shimstock.trade.machine.book import Book
+from shimstock.workshop.models import Machine
+from shimstock.workshop.refused import NotFound, Refused
+from shimstock.workshop.wording import listed
+
+
+class _Named(Protocol):
+    @property
+    def name(self) -> str | None: ...
+
+
+def find_machine(typed: str | Machine, *, lock: bool = False) -> Machine:
+    """Find a machine by its short name or its full name.
+
+    lock: hold it until the act is over, so that two acts on one machine come one after the other.
+    Raises NotFound.
+    """
+    rows = Machine.objects.select_for_update() if lock else Machine.objects.all()
+    if isinstance(typed, Machine):
+        found: Machine = rows.get(pk=typed.pk)
+        return found
+    rows = rows.filter(withdrawn=False)
+    wanted = typed.strip()
+    standing: list[Machine] = list(rows.filter(slug=wanted.lower())) or list(
+        rows.filter(name__iexact=wanted)
+    )
+    if len(standing) == 1:
+        return standing[0]
+    if standing:
+        raise Refused(
+            [f"{typed!r} names several machines: {listed((m.slug for m in standing), 'or')}."]
+        )
+    slugs = Machine.objects.filter(withdrawn=False).values_list("slug", flat=True)
+    raise NotFound("machine", typed, slugs)
+
+
+def find_part(book: Book, typed: str) -> str:
+    """Find a part's key. Raises NotFound; Refused where the text names several."""
+    return _find("part", typed, book.parts)
+
+
+def find_joint(book: Book, typed: str) -> str:
+    """Find a joint's key. Raises NotFound; Refused where the text names several."""
+    return _find("joint", typed, book.joints)
+
+
+def find_figure(book: Book, typed: str) -> str:
+    """Find the key of a figure or setting. Raises NotFound; Refused where it names several."""
+    return _find("figure", typed, book.measures)
+
+
+def find_gate(book: Book, typed: str) -> str:
+    """Find a gate's key. Raises NotFound."""
+    return _find("gate", typed, book.gates)
+
+
+def find_point(book: Book, typed: str, open_points: Iterable[str] = ()) -> str:
+    """Find the key of a gate's question, or of another point that is open.
+
+    open_points: keys of the points that are open now. Raises NotFound.
+    """
+    questions = (key for gate in book.gates.values() for key in gate.points)
+    return _find("point", typed, {key: _Plain(key) for key in (*questions, *open_points)})
+
+
+def find_piece(book: Book, part: str, typed: str) -> str:
+    """Find which piece of a part is meant; "" where there is only one.
+
+    Raises NotFound; Refused where there are several and none was named.
+    """
+    pieces = book.parts[part].instances
+    wanted = typed.strip()
+    for piece in pieces:
+        if piece.lower() == wanted.lower():
+            return piece
+    if not wanted:
+        name = book.parts[part].name
+        raise Refused([f"There are {len(pieces)} of {name}: say which, {listed(pieces, 'or')}."])
+    raise NotFound("piece", typed, pieces, where=f" of {book.parts[part].name}")
+
+
+class _Plain:
+    def __init__(self, name: str) -> None:
+        self.name: str | None = name
+
+
+def _find(what: str, typed: str, things: Mapping[str, _Named]) -> str:
+    wanted = typed.strip()
+    if wanted in things:
+        return wanted
+    lower = wanted.lower()
+    for calls in (_keys, _marks, _names):
+        found = [key for key, thing in things.items() if lower in calls(key, thing)]
+        if len(found) > 1:
+            raise Refused([f"{typed!r} names more than one {what}: {listed(found, 'or')}."])
+        if found:
+            return found[0]
+    raise NotFound(what, typed, _callable(things), where=" in this machine's book")
+
+
+def _keys(key: str, thing: _Named) -> set[str]:
+    return {key.lower(), key.lower().replace("-", " ")}
+
+
+def _marks(key: str, thing: _Named) -> set[str]:
+    mark = getattr(thing, "mark", None)
+    return {mark.lower()} if mark else set()
+
+
+def _names(key: str, thing: _Named) -> set[str]:
+    return {thing.name.lower()} if thing.name else set()
+
+
+def _callable(things: Mapping[str, _Named]) -> list[str]:
+    marks = [getattr(thing, "mark", None) or "" for thing in things.values()]
+    return [*things, *marks]

@@ -1,0 +1,34 @@
+"""Places that an act is about or rests on: there two acts can collide, whichever row is there."""
+
+MACHINE = "machine"
+"""The machine itself, with its book."""
+
+
+def piece_place(part: str, piece: str) -> str:
+    """One piece of a part."""
+    return f"piece:{part}:{piece}"
+
+
+def joint_place(joint: str) -> str:
+    """A joint."""
+    return f"joint:{joint}"
+
+
+def reading_place(figure: str, piece: str, stage: str) -> str:
+    """The reading of a figure, before or after the work."""
+    return f"reading:{figure}:{piece}:{stage}"
+
+
+def verdict_place(figure: str, piece: str, stage: str) -> str:
+    """The verdict on a figure, before or after the work."""
+    return f"verdict:{figure}:{piece}:{stage}"
+
+
+def answer_place(point: str) -> str:
+    """The answer to a gate's question."""
+    return f"answer:{point}"
+
+
+def gate_place(gate: str) -> str:
+    """The passing of a gate."""
+    return f"gate:{gate}"

@@ -1,0 +1,58 @@
+"""Words in and out: which of the trade's words was typed, and how a thing is named in a line."""
+
+from collections.abc import Iterable
+from enum import StrEnum
+from typing import TypeVar
+
+from shimstock.trade.machine.book import Book
+from shimstock.workshop.refused import NotFound
+
+Word = TypeVar("Word", bound=StrEnum)
+
+
+def one_word(words: type[Word], typed: str, what: str) -> Word:
+    """Find the trade word that was typed, whatever its case, with hyphens or spaces.
+
+    what: what the words are about, for the message. Raises NotFound.
+    """
+    wanted = _bare(typed)
+    for word in words:
+        if _bare(word) == wanted:
+            return word
+    raise NotFound(what, typed, [str(word) for word in words])
+
+
+def joint_named(book: Book, joint: str) -> str:
+    """Name a joint with its mark."""
+    return _with_mark(book.joints[joint].name, book.joints[joint].mark)
+
+
+def piece_named(book: Book, part: str, piece: str) -> str:
+    """Name a piece with its mark."""
+    name = _with_mark(book.parts[part].name, book.parts[part].mark)
+    return f"{name}, {piece}" if piece else name
+
+
+def figure_named(book: Book, figure: str, piece: str) -> str:
+    """Name a figure, of which piece, with its mark."""
+    name = _with_mark(book.measures[figure].name, book.measures[figure].mark)
+    return f"{name}, {piece}" if piece else name
+
+
+def count_of(count: int, thing: str) -> str:
+    """Say how many, as 1 bolt or 12 bolts."""
+    return f"{count} {thing}" if count == 1 else f"{count} {thing}s"
+
+
+def listed(names: Iterable[str], last: str = "and") -> str:
+    """Put names in a line: a, b and c."""
+    *first, final = names
+    return f"{', '.join(first)} {last} {final}" if first else final
+
+
+def _with_mark(name: str, mark: str | None) -> str:
+    return f"{name} ({mark})" if mark else name
+
+
+def _bare(text: str) -> str:
+    return text.strip().lower().replace("-", " ")

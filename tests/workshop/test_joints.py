@@ -1,0 +1,229 @@
+import pytest
+
+from shimstock.trade.machine.words import JointWord
+from shimstock.workshop.models import DiaryEntry, JointState
+from shimstock.workshop.now import machine_now
+from shimstock.workshop.refused import NotFound, Refused
+from workshop.shed_book import MONDAY
+
+
+def close_sump(do, *, opened: bool = False) -> DiaryEntry:
+    if not opened:
+        do.open_joint(joint="J3")
+    return do.close_joint(joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20)
+
+
+def word(machine, joint) -> JointWord:
+    return machine_now(machine).joint(joint).word
+
+
+def test_opening_counts_the_bolts_and_dates_it(machine, do):
+    entry = do.open_joint(joint="J3", at=MONDAY)
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.word, now.bolts_out, now.since) == (JointWord.OPEN, 20, MONDAY.date())
+    assert entry.says == "Opened sump to case (J3)."
+    row = JointState.objects.get()
+    assert entry.before[f"jointstate:{row.pk}"]["word"] == "undisturbed"
+    assert entry.after[f"jointstate:{row.pk}"]["word"] == "open"
+
+
+def test_bolts_that_were_missing_and_the_gasket_found_are_written_down(machine, do):
+    do.open_joint(joint="J3", bolts_out=19, thickness_found="0.030 in")
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.bolts_out, now.thickness_found) == (19, "0.030 in")
+
+
+def test_a_joint_behind_another_is_refused_and_opens_with_the_path(machine, do):
+    with pytest.raises(Refused, match="hood"):
+        do.open_joint(joint="cover-joint")
+    assert not JointState.objects.exists()
+    assert DiaryEntry.objects.count() == 1  # only the booking in
+
+    entry = do.open_joint(joint="cover-joint", path=True)
+
+    assert entry.says == "Opened hood to case (J1) and side cover to case (J2)."
+    assert word(machine, "hood-joint") == word(machine, "cover-joint") == JointWord.OPEN
+    do.undo(entry)
+    assert word(machine, "hood-joint") == word(machine, "cover-joint") == JointWord.UNDISTURBED
+
+
+def test_an_open_joint_is_not_opened_again(do):
+    do.open_joint(joint="J1")
+
+    with pytest.raises(Refused, match="open"):
+        do.open_joint(joint="J1")
+
+
+def test_covering_parks_an_open_joint(machine, do):
+    do.open_joint(joint="J3")
+    entry = do.cover_joint(joint="J3")
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.word, now.covered) == (JointWord.PARKED_OPEN, True)
+    do.undo(entry)
+    assert not machine_now(machine).joint("sump-joint").covered
+
+
+def test_a_closed_joint_needs_no_cover(do):
+    with pytest.raises(Refused, match="undisturbed, not open: open it first"):
+        do.cover_joint(joint="J3")
+
+
+def test_what_is_ready_adds_up(machine, do):
+    do.open_joint(joint="J3")
+    do.ready_joint(joint="J3", faces_clean=True)
+    assert word(machine, "sump-joint") == JointWord.FACES_CLEAN
+
+    entry = do.ready_joint(joint="J3", gaskets=["sump-gasket"], bolts=19)
+
+    now = machine_now(machine).joint("sump-joint")
+    assert now.word == JointWord.GASKET_READY
+    assert (now.faces_clean, now.gaskets_ready, now.bolts_ready) == (True, ("sump gasket",), 19)
+    assert entry.says == (
+        "Made ready sump to case (J3): faces clean, sump gasket and 19 bolts counted."
+    )
+
+
+def test_a_gasket_that_the_joint_does_not_use_is_not_known(do):
+    do.open_joint(joint="J3")
+
+    with pytest.raises(NotFound, match="Did you mean sump gasket"):
+        do.ready_joint(joint="J3", gaskets=["sump gaskit"])
+
+
+def test_closing_is_refused_with_every_reason_and_changes_nothing(machine, do):
+    do.open_joint(joint="J3")
+
+    with pytest.raises(Refused) as refused:
+        do.close_joint(joint="J3", bolts=19)
+
+    said = " ".join(refused.value.reasons)
+    assert len(refused.value.reasons) >= 3
+    assert all(each in said for each in ("faces", "sump gasket", "19"))
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.word, now.bolts_ready) == (JointWord.OPEN, None)
+
+
+def test_closing_seals_and_dates_it(machine, do):
+    do.open_joint(joint="J3")
+    entry = do.close_joint(
+        joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20, at=MONDAY
+    )
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.word, now.sealed_on) == (JointWord.SEALED, MONDAY.date())
+    assert entry.says == "sump to case (J3): sealed."
+    do.undo(entry)
+    assert word(machine, "sump-joint") == JointWord.OPEN
+
+
+def test_a_sealed_joint_is_torqued_at_once_or_later(machine, do):
+    for joint in ("J1", "J3"):
+        do.open_joint(joint=joint)
+    do.close_joint(joint="J1", faces_clean=True, torqued=True)
+    do.close_joint(joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20)
+    do.close_joint(joint="J3", torqued=True)
+
+    assert word(machine, "hood-joint") == word(machine, "sump-joint") == JointWord.TORQUED
+
+
+def test_a_weep_may_be_torqued_again(machine, do):
+    close_sump(do)
+    do.leak_check(joint="J3", result="weeping")
+
+    do.close_joint(joint="J3", torqued=True)
+
+    assert word(machine, "sump-joint") == JointWord.TORQUED
+
+
+def test_a_reason_replaces_what_is_not_hard_and_the_diary_tells_it(machine, do):
+    do.open_joint(joint="J3")
+    entry = do.close_joint(
+        joint="J3", gaskets=["sump gasket"], bolts=20, reason="it comes off again next week"
+    )
+
+    assert word(machine, "sump-joint") == JointWord.SEALED
+    assert entry.says == (
+        "sump to case (J3): sealed, although sump to case faces are not clean, "
+        "because it comes off again next week."
+    )
+
+
+def test_no_reason_replaces_what_is_hard(machine, do):
+    do.open_joint(joint="J3")
+
+    with pytest.raises(Refused, match="sump gasket"):
+        do.close_joint(joint="J3", faces_clean=True, bolts=20, reason="none in the shed")
+
+    assert word(machine, "sump-joint") == JointWord.OPEN
+
+
+def test_what_a_closed_joint_rests_on_cannot_be_undone_from_under_it(do):
+    do.open_joint(joint="J3")
+    do.move_piece(part="liner", piece="1", to="off")
+    passed = do.move_piece(part="liner", piece="1", to="passed")
+    closed = close_sump(do, opened=True)
+
+    with pytest.raises(Refused, match=f"undo {closed.pk}"):
+        do.undo(passed)
+
+    opened_again = do.undo(closed)
+    rejected = do.move_piece(part="liner", piece="1", to="rejected")
+    with pytest.raises(Refused, match=f"undo {rejected.pk}"):
+        do.undo(opened_again)  # would seal it over a piece that is rejected since
+
+
+def test_a_dry_fit_needs_nothing_and_stays_open(machine, do):
+    do.open_joint(joint="J3")
+    do.close_joint(joint="J3", dry=True)
+
+    now = machine_now(machine).joint("sump-joint")
+    assert now.word == JointWord.DRY_FITTED
+    assert now.is_open
+    assert now.sealed_on is None
+
+
+@pytest.mark.parametrize(
+    ("result", "expected"),
+    [
+        ("dry", JointWord.LEAK_CHECKED),
+        ("Weeping", JointWord.WEEPING),
+        ("leaking", JointWord.LEAKING),
+    ],
+)
+def test_a_leak_check_says_what_was_found(machine, do, result, expected):
+    do.open_joint(joint="J3")
+    do.close_joint(joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20, torqued=True)
+    do.leak_check(joint="J3", result=result, at=MONDAY)
+
+    now = machine_now(machine).joint("sump-joint")
+    assert now.word == expected
+    assert now.leak_checked_on == (MONDAY.date() if result == "dry" else None)
+
+
+def test_chalk_proves_an_undisturbed_joint_and_no_other(machine, do):
+    do.leak_check(joint="J2", result="dry", chalk=True, at=MONDAY)
+
+    now = machine_now(machine).joint("cover-joint")
+    assert (now.word, now.dry_chalked_on) == (JointWord.UNDISTURBED, MONDAY.date())
+    do.open_joint(joint="J3")
+    with pytest.raises(Refused, match="chalk proves only a joint that is undisturbed"):
+        do.leak_check(joint="J3", result="dry", chalk=True)
+
+
+def test_an_open_joint_cannot_be_checked_for_leaks(do):
+    do.open_joint(joint="J3")
+
+    with pytest.raises(Refused):
+        do.leak_check(joint="J3", result="dry")
+
+
+def test_opening_again_forgets_the_seal_and_the_check(machine, do):
+    do.leak_check(joint="J3", result="dry", chalk=True)
+    entry = do.open_joint(joint="J3")
+
+    assert machine_now(machine).joint("sump-joint").dry_chalked_on is None
+    do.undo(entry)
+    assert machine_now(machine).joint("sump-joint").dry_chalked_on is not None

@@ -1,0 +1,88 @@
+import pytest
+
+from shimstock.trade.machine.sheet import BookErrors
+from shimstock.workshop import acts
+from shimstock.workshop.books import book_of
+from shimstock.workshop.models import DiaryEntry, Machine
+from shimstock.workshop.refused import Refused
+from workshop.shed_book import LINER_1, TEXT
+
+
+def test_a_machine_is_booked_in_with_its_whole_book(machine):
+    entry = DiaryEntry.objects.get()
+
+    assert machine.book_text == TEXT
+    assert book_of(machine).joints["cover-joint"].name == "side cover to case"
+    assert (entry.act, entry.who, entry.machine) == ("add machine", "Ann", machine)
+    assert entry.says == "Booked in The grey one, made to Shed engine (invented)."
+    assert entry.after[f"machine:{machine.pk}"]["name"] == "The grey one"
+
+
+@pytest.mark.parametrize(
+    ("slug", "name", "reason"),
+    [
+        ("grey", "Another", "is here already"),
+        ("Big One", "Big one", "cannot be a short name"),
+        ("big", " ", "has no name"),
+    ],
+)
+def test_a_machine_needs_names_of_its_own(machine, slug, name, reason):
+    with pytest.raises(Refused, match=reason):
+        acts.add_machine(slug=slug, name=name, book_text=TEXT, who="Ann")
+    assert Machine.objects.count() == 1
+
+
+def test_a_faulty_book_is_refused_and_nothing_is_kept_of_it(db):
+    with pytest.raises(BookErrors):
+        acts.add_machine(slug="grey", name="Grey", book_text="book: x\n", who="Ann")
+    assert not Machine.objects.exists()
+    assert not DiaryEntry.objects.exists()
+
+
+def test_nobody_is_no_answer_to_who(machine):
+    with pytest.raises(Refused, match="say who"):
+        acts.open_joint(machine=machine, joint="J1", who=" ")
+
+
+def test_a_better_book_judges_all_readings_anew(machine, do):
+    do.take_reading(figure="bore", piece="1", typed=LINER_1)
+    before = machine.verdicts.get(figure="bore", current=True)
+
+    entry = do.change_book(book_text=TEXT.replace("max 5.7600 in", "max 5.7580 in"))
+
+    machine.refresh_from_db()
+    after = machine.verdicts.get(figure="bore", current=True)
+    assert (before.verdict, after.verdict) == ("serviceable", "worn out")
+    assert entry.says == "Changed the book; 1 verdict changed with it."
+    do.undo(entry)
+    machine.refresh_from_db()
+    assert machine.book_text == TEXT
+    assert machine.verdicts.get(figure="bore", current=True) == before
+
+
+def test_a_book_that_forgets_what_is_written_down_is_refused(machine, do):
+    do.take_reading(figure="end-float", typed="0.006")
+    lines = TEXT.replace("figures: [end-float]", "figures: []").splitlines()
+    at = lines.index("  end-float:")
+    without = "\n".join(lines[:at] + lines[at + 7 :])
+
+    with pytest.raises(Refused, match="figure 'end-float' has something written down"):
+        do.change_book(book_text=without)
+
+
+def test_a_booking_in_can_be_undone_and_that_too(machine, do):
+    booked = DiaryEntry.objects.get()
+
+    undone = do.undo(booked)
+
+    assert Machine.objects.get().withdrawn
+    do.undo(undone)
+    assert not Machine.objects.get().withdrawn
+
+
+def test_a_booking_in_stands_while_something_is_done_to_the_machine(machine, do):
+    booked = DiaryEntry.objects.get()
+    opened = do.open_joint(joint="J1")
+
+    with pytest.raises(Refused, match=f"undo {opened.pk}"):
+        do.undo(booked)
