@@ -15,16 +15,12 @@ import shimstock.trade.sums
 from shimstock.trade.numbers.unit_names import UNITS
 from shimstock.trade.numbers.working import Worked
 
-UNIT_WORDS = {word for unit in UNITS for word in (unit.name, *unit.words.split())}
-UNIT_WORDS |= {
-    "no unit",
-    "inch",
-    "`unit`",
-    "unit of length",
-    "unit of the lengths",
-    "teeth",
-    "unit",
-}
+MEASURES = "|".join(re.escape(word) for unit in UNITS for word in (unit.name, unit.words))
+# How a parameter's line says its unit: "in mm", "in `unit`", "teeth …", "a count", "no unit".
+SAYS_UNIT = re.compile(
+    rf"\bin (?:{MEASURES}|`unit`|its own unit|a unit of length)(?!\w)"
+    r"|\bunit of the lengths\b|\bteeth\b|\ba count\b|\bno unit\b"
+)
 
 
 def public_sums() -> dict[str, Callable[..., Any]]:
@@ -50,7 +46,7 @@ def complaints(thing: Callable[..., Any]) -> list[str]:
         line = re.search(rf"^{name}: (.*)$", text, re.MULTILINE)
         if not line:
             out.append(f"{name} has no line")
-        elif not any(re.search(rf"(?<!\w){re.escape(w)}(?!\w)", line[1]) for w in UNIT_WORDS):
+        elif not SAYS_UNIT.search(line[1]):
             out.append(f"{name} has no unit")
     kinds = {p.kind for p in inspect.signature(thing).parameters.values()}
     if kinds != {inspect.Parameter.KEYWORD_ONLY}:
@@ -97,7 +93,7 @@ def test_what_is_left_out_is_named():
         """Half of the bore.
 
         bore: the bore, in mm.
-        wear: how much is gone.
+        wear: how much is gone in the block.
         """
         raise NotImplementedError
 

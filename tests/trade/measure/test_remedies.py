@@ -145,3 +145,10 @@ def test_a_figure_that_compares_both_pumps_stands_for_both():
     found = about("pump-delivery", what_to_do(**{"pump-delivery": "24.2 21.6"}))
 
     assert found[1].pieces == (("injection-pump-1", ""), ("injection-pump-2", ""))
+
+
+def test_a_set_without_a_proof_is_put_right_and_not_called_no_pair():
+    found = what_to_do(**{"liner-protrusion 1": "0.0045 " * 4, "liner-protrusion 2": "0.0010 " * 4})
+
+    assert What.NOT_A_PAIR not in {each.what for each in found}
+    assert any("shim under the liner" in each.says for each in found)

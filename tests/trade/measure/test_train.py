@@ -3,7 +3,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from shimstock.trade.machine.words import Verdict
-from shimstock.trade.measure.train import after_repair, rock
+from shimstock.trade.measure.predicted import after_repair
+from shimstock.trade.measure.train import rock
 from trade.measure.typed import diesel
 
 BOOK = diesel()
@@ -52,7 +53,7 @@ def test_a_hold_that_was_not_rocked_leaves_what_is_before_it_unknown():
 
     assert found.total is None
     assert found.links[0].verdict is Verdict.NOT_MEASURED
-    assert "hold crankshaft" in found.links[0].says
+    assert "hold the crankshaft" in found.links[0].says
     assert found.links[1].verdict is Verdict.WORN_OUT
 
 
@@ -84,3 +85,54 @@ def test_a_thinner_gasket_is_counted_the_other_way():
     found = rocked([0.06, 0.06, 0.06], gasket_found="0.010 in").links[1]
 
     assert all(share.added < 0 for share in found.gasket)
+
+
+def test_worn_at_one_possible_pressure_angle_only_is_not_proven():
+    # 0.0215 in of lash; the gasket adds 0.0078 (14.5°) to 0.0109 in (20°): left 0.0137 or 0.0106
+    held = [["0.30"], ["0.23333"], ["0.09"]]
+    link = rock(BOOK, "fan-drive", held, within=0.002, gasket_found="0.030 in").links[1]
+
+    assert {share.judged.verdict for share in link.gasket} > {Verdict.WORN_OUT}
+    assert link.verdict is Verdict.BORDERLINE
+
+
+def test_a_place_left_out_is_no_reading():
+    found = rock(BOOK, "fan-drive", [["0.36", "-", "0.34", "-"], ["-"]], within=0.01)
+
+    assert found.total.value == pytest.approx(0.35)
+    assert found.links[1].verdict is Verdict.NOT_MEASURED
+
+
+def test_a_mesh_whose_figure_is_in_another_unit():
+    metric = diesel(
+        """
+figures:
+  governor-mesh-lash:
+    new: 0.08 .. 0.15 mm
+    limit: max 0.30 mm
+"""
+    )
+    held = [["0.35"], ["0.290"], ["0.090"]]
+    found = rock(metric, "fan-drive", held, within=0.02, gasket_found="0.030 in").links[1]
+
+    assert found.judged.unit == "mm"
+    assert found.judged.value == pytest.approx(0.030 * 25.4)
+    assert found.verdict is Verdict.WORN_OUT
+    shown = [found.judged.working, *(share.judged.working for share in found.gasket)]
+    assert [text for working in shown for text in working.disagreements()] == []
+
+
+def test_more_play_with_the_next_hold_cannot_be():
+    found = rock(BOOK, "fan-drive", [["0.20"], ["0.29"], ["0.09"]], within=0.02)
+
+    assert found.links[0].verdict is Verdict.NOT_MEASURED
+    assert "cannot be" in found.links[0].says
+
+
+def test_a_gasket_that_explains_more_than_all_of_it_proves_no_wear():
+    held = [["0.20"], ["0.18"], ["0.09"]]
+    link = rock(BOOK, "fan-drive", held, within=0.001, gasket_found="0.090 in").links[1]
+
+    assert link.judged.verdict is Verdict.WORN_OUT
+    assert all(share.left < 0 for share in link.gasket)
+    assert link.verdict is Verdict.BORDERLINE

@@ -57,10 +57,12 @@ def test_a_bore_found_at_an_earlier_oversize_is_held_against_that():
 
 
 def test_a_standard_bore_worn_beyond_its_limit_is_not_taken_for_an_oversize():
-    six = "5.7660 5.7654 5.7652 5.7648 5.7646 5.7640"
-    found = verdicts(BOOK, read(BOOK, **{"liner-bore 1": six}))
+    evenly = "5.7690 5.7684 5.7682 5.7678 5.7676 5.7670"
+    one_place = "5.7710 5.7604 5.7602 5.7600 5.7596 5.7590"
+    found = verdicts(BOOK, read(BOOK, **{"liner-bore 1": evenly, "liner-bore 2": one_place}))
 
     assert found.latest("liner-bore", "1").verdict is Verdict.WORN_OUT
+    assert found.latest("liner-bore", "2").verdict is Verdict.WORN_OUT
 
 
 def test_one_worn_throw_is_not_taken_for_an_undersize():

@@ -75,3 +75,31 @@ def test_a_ring_that_nothing_enters_gives_no_way():
     needs = {0: ((frozenset({1}),),), 1: ((frozenset({0}),),), 2: ((frozenset({0}),),)}
 
     assert cheapest(Ladder((1, 1), needs, frozenset())) is None
+
+
+def test_of_two_ways_that_cost_the_same_the_shorter_is_taken():
+    # 0 and 1 stand earlier and their places add up to less than that of 2
+    either = ((frozenset({0, 1}), frozenset({2})),)
+    needs = {0: (), 1: (), 2: (), 3: either}
+
+    got = cheapest(Ladder((1, 1, 2), needs, frozenset()))
+
+    assert got is not None and got.joints == (2,)
+
+
+def test_two_rings_at_once_are_both_entered_from_outside():
+    def either(*ways):
+        return (tuple(frozenset({way}) for way in ways),)
+
+    needs = {
+        0: either(1, 4),
+        1: either(0, 5),
+        2: either(3, 6),
+        3: either(2, 7),
+        **{entrance: () for entrance in (4, 5, 6, 7)},
+        8: ((frozenset({0}),), (frozenset({2}),)),
+    }
+
+    got = cheapest(Ladder((1, 1, 1, 1, 9, 7, 5, 9), needs, frozenset()))
+
+    assert got is not None and got.joints == (5, 1, 0, 6, 2)

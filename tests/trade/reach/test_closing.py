@@ -6,7 +6,7 @@ from shimstock.trade.machine.state import JointNow, VerdictNow
 from shimstock.trade.machine.words import JointWord, PartWord, Stage, Verdict
 from shimstock.trade.reach.closing import why_not_close, why_not_open
 from shimstock.trade.reach.target import UnknownName
-from trade.reach.small import TODAY, machine, piece, whats
+from trade.reach.small import JOINTS, TODAY, book, machine, piece, whats
 
 READY = JointNow(
     JointWord.GASKET_READY,
@@ -179,3 +179,27 @@ def test_dates_do_not_matter_for_closing():
     old = JointNow(**{**vars(READY), "since": date(2020, 1, 1)})
 
     assert why(cover(old)) == []
+
+
+def test_a_joint_elsewhere_that_was_cut_off_before_does_not_hold_this_one():
+    now = machine("hood-bolts", "governor-base", joints={"rod-pin": READY})
+
+    assert why(now, "rod-pin", bolts=12) == []
+
+
+def test_fluids_are_filled_later_and_what_is_used_again_is_not_asked_for():
+    head = machine("hood-bolts", "tank-straps", joints={"head-face": READY})
+    assert [what for what, _ in why(head, "head-face", bolts=12)] == ["head gasket"]
+
+    again = {"rod-pin": {**JOINTS["rod-pin"], "uses": [{"seal": "felt", "one-use": False}]}}
+    assert why(machine("rod-pin", of=book(again)), "rod-pin") == []
+
+
+def test_a_size_that_need_not_be_the_same_may_differ():
+    pieces = {
+        ("pump", "left"): piece(PartWord.PASSED, maker="Ash", size="+0.010 in"),
+        ("pump", "right"): piece(PartWord.PASSED, maker="Ash", size="standard"),
+    }
+    now = machine(joints={"left-pump-seat": READY}, pieces=pieces, answers={"linings": ("new", "")})
+
+    assert why(now, "left-pump-seat", gaskets=["O-ring"]) == []

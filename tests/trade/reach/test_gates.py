@@ -46,6 +46,13 @@ def test_undisturbed_is_not_enough_without_chalk():
     assert "chalk" in view.open_points[0].would_do
 
 
+def test_chalk_from_before_does_not_make_a_leak_dry():
+    wet = JointNow(JointWord.LEAKING, dry_chalked_on=TODAY)
+    view = gate(machine(joints={**ALL_DRY, "head-face": wet}, answers=SINGLE), "paint")
+
+    assert kinds(view) == [("open again", "head-face")]
+
+
 def test_open_joints_come_first_and_the_innermost_of_them_first():
     joints = {**ALL_DRY, "cover-face": OPEN, "governor-base": OPEN, "left-pump-seat": JointNow()}
     view = gate(machine("hood-bolts", joints=joints), "paint")
@@ -79,7 +86,9 @@ def test_a_leaking_joint_cannot_be_signed_away():
 
 
 def test_a_question_that_is_not_hard_may_be_set_aside_with_a_reason():
-    assert may_pass(machine(joints=ALL_DRY, answers={"kind": ("not needed", "")}), "paint") != ()
+    for why, left in (("dry sump, hand-filled", 0), (" ", 1)):
+        signed = {**STARTED, "oil": ("not needed", why)}
+        assert len(may_pass(machine(answers=signed), "first-start")) == left
     aside = {"kind": ("Not needed", "another shop paints"), "air-fed": ("Tom", "")}
     assert may_pass(machine(joints=ALL_DRY, answers=aside), "paint") == ()
 

@@ -93,7 +93,6 @@ def test_what_else_comes_into_reach():
         "governor",
         "spring",
     )
-    assert "tank" not in way_in(machine("hood-bolts"), ["governor-base"]).reaches
 
 
 def test_the_working_shows_the_sums_and_agrees():
@@ -173,3 +172,54 @@ def test_ties_go_to_fewer_joints_and_then_to_the_book():
 
     assert way_in(machine(of=book(tied("ab", "c"))), ["d"]).opens == ("c", "d")
     assert way_in(machine(of=book(tied("b", "a"))), ["d"]).opens == ("a", "d")
+
+
+def test_a_joint_inside_what_comes_off_stays_closed():
+    badge = {
+        "badge-screws": {
+            "name": "Badge to hood",
+            "between": ["badge", "hood"],
+            "seals": "nothing",
+            "open": 1,
+            "close": 1,
+        }
+    }
+    way = way_in(machine(of=book(badge)), ["hood"], take_off=True)
+
+    assert set(way.opens) == {"hood-bolts", "rod-pin"}
+
+
+def test_what_was_in_reach_before_is_not_listed():
+    assert way_in(machine("cover-face"), ["governor-base"]).reaches == ("spring",)
+
+
+def test_two_hands_more_are_said_even_where_nothing_is_heavy():
+    two = {"cover-face": {**JOINTS["cover-face"], "hands": 2}}
+
+    (step,) = way_in(machine(of=book(two)), ["cover-face"]).heavy
+
+    assert (step.joint, step.hands, step.lifts) == ("cover-face", 2, "")
+
+
+def test_one_of_several_pieces_may_be_wanted():
+    right = {"right-pump-seat": {**JOINTS["left-pump-seat"], "name": "Right pump", "mark": "J8"}}
+    both = book(right)
+
+    assert way_in(machine(of=both), ["pump right"]).opens == ("right-pump-seat",)
+    assert way_in(machine(of=both), ["Pump, left"]).opens == ("left-pump-seat",)
+    assert set(way_in(machine(of=both), ["pump"]).opens) == {"left-pump-seat", "right-pump-seat"}
+    assert way_in(machine(of=both), ["pump/left"], take_off=True).opens == ("left-pump-seat",)
+    with pytest.raises(UnknownName, match="there is left, right"):
+        way_in(machine(of=both), [Target("part", "pump", "middle")])
+
+
+def test_one_thing_is_finished_before_the_next_is_begun():
+    way = way_in(machine(), ["head-face", "cover-face"])
+
+    assert way.opens == ("hood-bolts", "tank-straps", "head-face", "cover-face")
+    assert way_in(machine(), ["cover-face", "head-face"]).opens == (
+        "hood-bolts",
+        "cover-face",
+        "tank-straps",
+        "head-face",
+    )

@@ -3,7 +3,7 @@ import pytest
 from shimstock.trade.reach.chance import in_words
 from shimstock.trade.reach.way import way_in
 from shimstock.trade.reach.while_open import advice, break_even, while_it_is_open
-from trade.reach.small import machine
+from trade.reach.small import JOINTS, book, machine
 
 EVEN = {
     "minutes_now": 10,
@@ -61,6 +61,24 @@ def test_joints_that_gain_by_an_open_way_are_listed_lowest_chance_first():
 
 def test_a_joint_that_was_openable_before_is_not_listed():
     assert "left-pump-seat" not in {each.joint for each in way_in(machine(), ["hood"]).while_open}
+
+
+def test_nor_one_that_an_open_joint_already_lets_in():
+    way = way_in(machine("hood-bolts"), ["rod-pin"])
+
+    assert "cover-face" not in {each.joint for each in way.while_open}
+
+
+def test_a_joint_that_takes_no_time_is_left_out():
+    nothing = {"open": 0, "close": 0}
+    quick = {
+        "hood-bolts": {**JOINTS["hood-bolts"], **nothing},
+        "tank-straps": {**JOINTS["tank-straps"], **nothing},
+    }
+
+    listed = {each.joint for each in way_in(machine(of=book(quick)), ["tank"]).while_open}
+
+    assert listed == set()
 
 
 def test_later_is_counted_from_the_closed_machine():

@@ -7,7 +7,9 @@ import pytest
 
 from published.as_printed import as_printed
 from shimstock.trade.machine.words import Verdict
-from shimstock.trade.measure.train import after_repair, rock, tip_readings
+from shimstock.trade.measure.predicted import after_repair
+from shimstock.trade.measure.tip import tip_readings
+from shimstock.trade.measure.train import rock
 from shimstock.trade.measure.verdicts import verdicts
 from trade.measure.typed import diesel, disagreements, read
 

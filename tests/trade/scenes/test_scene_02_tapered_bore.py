@@ -177,3 +177,19 @@ def test_a_finished_bore_is_held_against_its_new_size():
     assert now.latest("liner-bore", "1").verdict is Verdict.GOOD
     assert now.latest("piston-clearance", "1").value == as_printed("0.0073")
     assert disagreements(now) == []
+
+
+def test_pistons_of_the_wrong_size_in_the_right_box_hold_the_sheet():
+    small = read(BOOK, Stage.FINISHED, **{"piston-skirt 1": "5.7528", "piston-skirt 2": "5.7628"})
+
+    held = machined(NEW_PISTONS, {**READINGS, **small}, chosen={"piston-clearance": 0.0072}).held
+
+    assert len(held) == 1
+    assert "liner 1 would be finished at 5.7600 in" in held[0]
+    assert "is it the right size?" in held[0]
+
+
+def test_without_a_chosen_clearance_the_middle_of_new_is_taken():
+    remedy = machined(NEW_PISTONS, {**READINGS, **SKIRTS})
+
+    assert remedy.bores["2"] == pytest.approx(5.7628 + (0.0060 + 0.0085) / 2)

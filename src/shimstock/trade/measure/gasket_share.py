@@ -18,12 +18,16 @@ USUAL_ANGLES = (14.5, 20.0)
 
 @dataclass(frozen=True)
 class GasketShare:
-    """For one possible pressure angle: lash that the gasket adds, and the verdict on the rest."""
+    """For one possible pressure angle: lash that the gasket adds, and the verdict on the rest.
+
+    over: the rest is still proven to be over the limit.
+    """
 
     angle: float
     added: float
     left: float
     judged: Judged
+    over: bool
 
 
 def gasket_shares(
@@ -31,7 +35,7 @@ def gasket_shares(
 ) -> tuple[GasketShare, ...]:
     """What is left of a lash without the extra gasket, for each possible pressure angle.
 
-    lash: as found, standing under `j` in its working. extra: how much too thick the gasket is.
+    lash: as found. extra: how much too thick the gasket is, in the unit of the lash.
     Source: standard gear geometry, Δj = 2·ΔC·tan φ.
     """
     return tuple(
@@ -48,11 +52,17 @@ def _share(link: Link, figure: Figure, lash: Measured, extra: float, angle: floa
     w.extend(gained.working)
     w.note("The gasket's thickness is taken as exact.")
     left = w.step(
-        "j_0", "j − Δj", lash.value - gained.value, lash.unit, meaning="left for the gears"
+        "j_0",
+        f"{lash.symbol} − Δj",
+        lash.value - gained.value,
+        lash.unit,
+        meaning="left for the gears",
     )
-    w.step("u_j_0", "u_j", lash.u, lash.unit)
+    w.step("u_j_0", f"u_{lash.symbol}", lash.u, lash.unit)
     judged = judge(link.figure, figure, left, lash.u, working=w, symbol="j_0", gauge=lash.gauge)
-    return GasketShare(angle, gained.value, left, judged)
+    limit = figure.allowed
+    over = judged.beyond and limit is not None and limit.high is not None and left > limit.high
+    return GasketShare(angle, gained.value, left, judged, over)
 
 
 def explained(verdict: Verdict, shares: tuple[GasketShare, ...]) -> tuple[Verdict, str]:
@@ -64,8 +74,7 @@ def explained(verdict: Verdict, shares: tuple[GasketShare, ...]) -> tuple[Verdic
     added = " to ".join(dict.fromkeys(show(s.added, unit) for s in (shares[0], shares[-1])))
     left = " to ".join(dict.fromkeys(show(s.left, unit) for s in (shares[0], shares[-1])))
     says = f"the gasket adds {added} of it, which leaves {left}"
-    verdicts = {share.judged.verdict for share in shares}
-    if verdicts == {Verdict.WORN_OUT}:
+    if all(share.over for share in shares):
         return Verdict.WORN_OUT, f"{says}: still over, so the gear pair is worn"
     if verdict in (Verdict.WORN_OUT, Verdict.BORDERLINE):
         return Verdict.BORDERLINE, f"{says}: fit the right gasket and rock again before the gears"

@@ -80,20 +80,11 @@ def judge(
     symbol: str = "x",
     gauge: Instrument | None = None,
 ) -> Judged:
-    """Judge a value against the book's figure.
-
-    The rule, with U = 2·u: beyond the limit by more than U is worn out, since that is proven;
-    within U of the limit, on either side, is borderline, since neither side is proven; otherwise
-    within the new range is good and within the limit is serviceable.
-
-    Where no wear is allowed for, the reading is taken as it is (simple acceptance): a setting, and
-    that side of a figure whose limit is the end of its new range. There only a value outside, by
-    no more than U, is borderline; a setting narrower than 2·U is met as nearly as the gauge can
-    tell.
+    """Judge a value against the book's figure, by the rule of `verdict_on`.
 
     value, u: in the figure's unit; u is the standard uncertainty. working, symbol: how the value
     was reached, and where it stands there. gauge: the instrument behind it.
-    Source: ISO 14253-1 (decision rule); JCGM 106:2012, 7.4 (probability), 8.2 (acceptance).
+    Source: ISO 14253-1 (the rule of `verdict_on`); JCGM 106:2012, 7.4 (probability).
     """
     expanded = 2 * u
     verdict = verdict_on(figure, value, expanded)
@@ -120,9 +111,19 @@ def judge(
 
 
 def verdict_on(figure: Figure, value: float, expanded: float) -> Verdict | None:
-    """The verdict by the rule of `judge`; None where the book gives nothing to judge by.
+    """The verdict on a value; None where the book gives nothing to judge by.
 
-    value: in the figure's unit. expanded: its uncertainty, k = 2.
+    The rule, with U the expanded uncertainty: beyond the limit by more than U is worn out, for
+    that is proven; within U of the limit, on either side, is borderline, since neither side is
+    proven; otherwise within the new range is good and within the limit is serviceable.
+
+    Where no wear is allowed for, the reading is taken as it is (simple acceptance): a setting, and
+    that side of a figure whose limit is the end of its new range. There only a value outside, by
+    no more than U, is borderline; a setting narrower than 2·U is met as nearly as the gauge can
+    tell.
+
+    value: in the figure's unit. expanded: U, k = 2, in the same unit.
+    Source: ISO 14253-1 (decision rule); JCGM 106:2012, 8.2 (simple acceptance).
     """
     limit, new = figure.allowed, figure.as_new
     if limit is None:

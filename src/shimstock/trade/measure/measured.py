@@ -6,7 +6,9 @@ from dataclasses import dataclass
 
 from shimstock.trade.machine.book import Figure
 from shimstock.trade.measure.reading import Reading
+from shimstock.trade.measure.take import in_unit
 from shimstock.trade.numbers.instruments import Instrument
+from shimstock.trade.numbers.quantity import convert
 from shimstock.trade.numbers.working import Worked, Working
 
 
@@ -23,6 +25,18 @@ class Measured(Worked[float]):
     symbol: str
     gauge: Instrument
     place: str = ""
+
+    def told_in(self, unit: str) -> Measured:
+        """The same value in another unit of its kind; itself where it stands in that unit."""
+        if unit == self.unit:
+            return self
+        factor = convert(1, self.unit, unit) - convert(0, self.unit, unit)
+        w = Working()
+        w.extend(self.working)
+        w.given("f", factor, "", meaning=f"{unit} for one {self.unit}")
+        value = w.step("y", f"{self.symbol}·f", self.value * factor, unit)
+        u = w.step("u_y", f"u_{self.symbol}·f", self.u * factor, unit)
+        return Measured(value, w, u, unit, "y", in_unit(self.gauge, unit), self.place)
 
 
 def label(figure: Figure, at: int) -> str:

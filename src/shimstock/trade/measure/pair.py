@@ -81,14 +81,10 @@ def _says(figure: Figure, limit: Limit, judged: Judged) -> str:
     share = limit.unit == "%"
     decimals = 1 if share else decimals_worth(judged.expanded, limit.unit)
     read = show(judged.value, limit.unit, decimals)
-    if not share:
-        how = f"differ by {read}"
+    if share and limit.sense == "min":
+        how = f"lowest is {read} of the highest"
     else:
-        how = (
-            f"lowest is {read} of the highest"
-            if limit.sense == "min"
-            else (f"differ by {read} of the largest")
-        )
+        how = f"differ by {read}{' of the largest' if share else ''}"
     word = "at most" if limit.sense == "max" else "at least"
     allowed = f"{word} {show(limit.value, limit.unit)} is allowed"
     if judged.verdict is Verdict.BORDERLINE and judged.p_within is not None:
@@ -103,8 +99,5 @@ def _says(figure: Figure, limit: Limit, judged: Judged) -> str:
 def _settles(judged: Judged) -> str:
     if judged.verdict is not Verdict.BORDERLINE:
         return ""
-    return (
-        f"Read each again, with a surer gauge. {judged.settles}"
-        if judged.unit != "%"
-        else ("Read each again, with a surer gauge")
-    )
+    each = "Read each again, with a surer gauge"
+    return each if judged.unit == "%" else f"{each}. {judged.settles}"

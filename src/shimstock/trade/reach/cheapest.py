@@ -32,8 +32,8 @@ class Cheapest:
 def cheapest(ladder: Ladder) -> Cheapest | None:
     """The way that costs least; then fewest joints; then those that stand earliest in the book.
 
-    ladder: joints, costs and what is wanted, in the order they are wanted. Gives None where nothing leads there.
-    Two ways of the same cost and number are told apart by the sum of their joints' places.
+    ladder: joints, costs and what is wanted. Two ways of the same cost and number are told apart by
+    the sum of their joints' places. None where nothing leads there.
     """
     left = choices(ladder)
     if left is None:
@@ -134,12 +134,10 @@ class _Model:
 
 def _rings(needs: Mapping[int, Needs], waiting: set[int], chosen: set[int]) -> list[frozenset[int]]:
     """The innermost groups of chosen joints that wait only for one another."""
-    opened = chosen - waiting
     holds = {
         joint: {
             other
             for entry in needs[joint]
-            if not any(alternative <= opened for alternative in entry)
             for alternative in entry
             if alternative <= chosen
             for other in alternative & waiting

@@ -47,7 +47,7 @@ def choices(ladder: Ladder) -> Choices | None:
         if ladder.goal in found:
             return Choices({}, (*sure, *found[: found.index(ladder.goal)]), frozenset(), weighed)
         one = _one_way(needs, order, ladder.cost)
-        fewer = {joint: _undominated(joint, needs[joint], must, one) for joint in needs}
+        fewer = {joint: _undominated(needs[joint], must, one) for joint in needs}
         if not found and fewer == needs:
             guess = frozenset(_members(one[ladder.goal])) - {ladder.goal}
             return Choices(needs, tuple(sure), guess, weighed)
@@ -136,22 +136,20 @@ def _one_way(needs: Mapping[int, Needs], order: list[int], cost: tuple[int, ...]
     return way
 
 
-def _undominated(joint: int, entries: Needs, must: dict[int, int], one: dict[int, int]) -> Needs:
+def _undominated(entries: Needs, must: dict[int, int], one: dict[int, int]) -> Needs:
     """Without alternatives that surely open all that some way to another one opens."""
-    return tuple(_kept(joint, entry, must, one) for entry in entries)
+    return tuple(_kept(entry, must, one) for entry in entries)
 
 
 def _kept(
-    joint: int, entry: tuple[Alternative, ...], must: dict[int, int], one: dict[int, int]
+    entry: tuple[Alternative, ...], must: dict[int, int], one: dict[int, int]
 ) -> tuple[Alternative, ...]:
     kept = list(entry)
     for alternative in entry:
         surely = _union(must, alternative)
-        for other in kept:
-            enough = _union(one, other)
-            if other is not alternative and not enough & ~surely and not enough >> joint & 1:
-                kept.remove(alternative)
-                break
+        others = (other for other in kept if other is not alternative)
+        if any(not _union(one, other) & ~surely for other in others):
+            kept.remove(alternative)
     return tuple(kept)
 
 

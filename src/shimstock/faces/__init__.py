@@ -1,0 +1,1 @@
+"""The ways in and out: the same acts, typed, and on paper."""

@@ -1,0 +1,1 @@
+"""The workshop's acts, typed at a terminal."""

@@ -1,0 +1,160 @@
+"""Commands on books: check, schema, starters, start."""
+
+from pathlib import Path
+from typing import Annotated, Any
+
+import typer
+
+from shimstock.faces.cli.command import Commands
+from shimstock.faces.cli.shown import Answer, Table, Verbatim
+
+BookFile = Annotated[
+    str, typer.Argument(metavar="FILE", help="A book file, or the name of a starter.")
+]
+
+
+commands = Commands(group="book", help="Books: what the maker printed.")
+
+
+@commands.add(
+    "book check",
+    shed=False,
+    example="shimstock book check shed/books/brackwater-40.yaml",
+    keys={
+        "file": "what was checked",
+        "faults": "each with file, line, where, found, wrong, would_do",
+        "counts": "parts, joints, figures and stand-in figures; null where there are faults",
+    },
+)
+def check(file: BookFile) -> Answer:
+    """Check a book: every fault at once, with its line."""
+    from shimstock.trade.machine.reading import read_book
+    from shimstock.trade.machine.sheet import BookErrors
+
+    text, name = book_text(file)
+    try:
+        book = read_book(text, name)
+    except BookErrors as errors:
+        return _faulty(name, errors.problems)
+    counts = _counts(book)
+    lines = [f"{name}: {book.title}", "No faults.", _counted(counts)]
+    return Answer({"file": name, "faults": [], "counts": counts}, lines)
+
+
+@commands.add(
+    "book schema",
+    shed=False,
+    example="shimstock book schema",
+    keys={
+        "$schema": "which edition of JSON Schema",
+        "title": "what it describes",
+        "type": "object",
+        "properties": "the fields of a book",
+        "required": "those that must be there",
+        "additionalProperties": "false: no unknown fields",
+        "description": "what a book is",
+        "$defs": "what stands in each section",
+    },
+)
+def schema() -> Answer:
+    """Print the format of a book as JSON Schema, for an editor to complete it by."""
+    import json
+
+    from shimstock.trade.machine import reading
+
+    described = reading.schema()
+    return Answer(described, [Verbatim(json.dumps(described, indent=2, ensure_ascii=False))])
+
+
+@commands.add(
+    "book starters",
+    shed=False,
+    example="shimstock book starters",
+    keys={"starters": "each with name, title and counts"},
+)
+def starters() -> Answer:
+    """List the starters that a book can extend."""
+    from shimstock.trade.machine.starters import starter_names
+
+    books = {name: _starter(name) for name in starter_names()}
+    data = [{"name": n, "title": b.title, "counts": _counts(b)} for n, b in books.items()]
+    rows = [
+        (n, b.title, str(len(b.parts)), str(len(b.joints)), str(len(b.measures)))
+        for n, b in books.items()
+    ]
+    columns = ("starter", "machine", "parts", "joints", "figures")
+    return Answer({"starters": data}, [Table(columns, rows, frozenset(columns[2:]))])
+
+
+@commands.add(
+    "book start",
+    shed=False,
+    example="shimstock book start my-tractor --extends two-cylinder-diesel",
+    keys={"file": "what was written", "extends": "the starter below it"},
+)
+def start(
+    name: Annotated[str, typer.Argument(metavar="NAME", help="Small letters, digits, hyphens.")],
+    extends: Annotated[str, typer.Option(metavar="STARTER", help="The starter below it.")],
+    out: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Where to; else NAME.yaml here.")
+    ] = None,
+) -> Answer:
+    """Write a book to fill in, over a starter; a file that is there is never overwritten."""
+    from shimstock.faces.cli.new_book import new_book
+
+    file = out or Path(f"{name}.yaml")
+    text = new_book(name, extends, _starter(extends))
+    with file.open("x", encoding="utf-8") as sheet:
+        sheet.write(text)
+    lines = [f"Wrote {file}.", "Fill in what the maker's book prints, then type:"]
+    return Answer(
+        {"file": str(file), "extends": extends}, [*lines, f"  shimstock book check {file}"]
+    )
+
+
+def book_text(given: str) -> tuple[str, str]:
+    """The text of a book and its name: a file, or a starter by its name.
+
+    Raises OSError for a file that cannot be read.
+    """
+    from shimstock.trade.machine.starters import starter_names, starter_text
+
+    if given in starter_names() and not Path(given).exists():
+        return starter_text(given), given
+    return Path(given).read_text(encoding="utf-8"), Path(given).name
+
+
+def _starter(name: str) -> Any:
+    from shimstock.trade.machine.reading import read_book
+    from shimstock.trade.machine.starters import starter_names, starter_text
+    from shimstock.workshop.refused import NotFound
+
+    if name not in starter_names():
+        raise NotFound("starter", name, starter_names())
+    return read_book(starter_text(name), f"{name}.yaml")
+
+
+def _counts(book: Any) -> dict[str, int]:
+    figures = book.measures.values()
+    return {
+        "parts": len(book.parts),
+        "joints": len(book.joints),
+        "figures": len(figures),
+        "stand_in": sum(figure.stand_in for figure in figures),
+    }
+
+
+def _counted(counts: dict[str, int]) -> str:
+    return (
+        f"{counts['parts']} parts, {counts['joints']} joints, {counts['figures']} figures, "
+        f"of which {counts['stand_in']} are stand-in figures: type the maker's, with their page."
+    )
+
+
+def _faulty(name: str, problems: Any) -> Answer:
+    from dataclasses import asdict
+
+    faults = [asdict(problem) for problem in problems]
+    count = "1 fault" if len(faults) == 1 else f"{len(faults)} faults"
+    lines = [str(problem) for problem in problems]
+    return Answer({"file": name, "faults": faults, "counts": None}, [*lines, f"{count}."], True)

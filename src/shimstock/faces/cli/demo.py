@@ -1,0 +1,108 @@
+"""The commands overhaul and demo: all about one machine, and an invented shed to try it on."""
+
+from pathlib import Path
+from typing import Any
+
+from shimstock.faces.cli.command import Asked, Commands
+from shimstock.faces.cli.shown import Answer, Heading, Shown
+from shimstock.faces.cli.words_typed import MachineName
+
+OVERHAUL_KEYS = {
+    "machine": "its short name",
+    "found": "how many figures of each verdict",
+    "worn": "figures worn or borderline, each with figure, piece, verdict, says, stand_in",
+    "trains": "each as in play",
+    "remedies": "each with what, part, pieces, figures, says, because, size, held, blocks",
+    "ways": "ways in still to go, each with part, opens, minutes_open, minutes_close",
+    "leaks": "joints found wet, what opening them again costs, and how to fit them",
+    "open": "as in machine show",
+    "missing": "as in machine show",
+    "away": "as in machine show",
+    "unsafe": "as in machine show",
+    "next": "as in machine show",
+    "gates": "as in gate",
+}
+NEXT = (
+    "shimstock machine show brackwater",
+    "shimstock verdicts brackwater F002 --working",
+    "shimstock reach brackwater left-brake-housing",
+    'shimstock read brackwater F045 "0.2 mm" --finished',
+    "shimstock gate brackwater paint",
+)
+
+
+commands = Commands()
+
+
+@commands.add(
+    "demo",
+    example="shimstock demo",
+    keys={
+        "shed": "the folder",
+        "laid_out": "machines laid out now; none where they were there already",
+        "books": "book files written",
+        "machines": "each as in overhaul",
+        "papers": "records written",
+        "next": "commands to try",
+    },
+)
+def demo(asked: Asked) -> Answer:
+    """Lay out an invented shed, and print its overhaul."""
+    from shimstock.faces.cli.looking import see
+    from shimstock.workshop.demo.lay_out import STORIES, lay_out
+
+    laid = lay_out()
+    told = [_overhaul(see(slug)) for slug in STORIES]
+    books, papers = write_books(asked.shed), [_paper(asked.shed, slug) for slug in STORIES]
+    return _demo(asked.shed, laid, books, told, papers)
+
+
+@commands.add("overhaul", example="shimstock overhaul lowmere", keys=OVERHAUL_KEYS)
+def overhaul(asked: Asked, machine: MachineName) -> Answer:
+    """Print all about a machine: found, to do, open, blocked."""
+    from shimstock.faces.cli.looking import see
+
+    return Answer(*_overhaul(see(machine)))
+
+
+def _overhaul(seen: Any) -> tuple[dict[str, Any], list[Shown]]:
+    from shimstock.faces.cli.overhaul import overhaul
+
+    return overhaul(seen)
+
+
+def write_books(shed: Path) -> list[Path]:
+    """Write the two books into the shed, to be read and changed; what is there stays."""
+    from shimstock.workshop.demo.books import NAMES, demo_book
+
+    folder = shed / "books"
+    folder.mkdir(parents=True, exist_ok=True)
+    files = [folder / f"{name}.yaml" for name in NAMES]
+    for file in files:
+        if not file.exists():
+            file.write_text(demo_book(file.stem), encoding="utf-8")
+    return files
+
+
+def _paper(shed: Path, slug: str) -> Path:
+    from shimstock.faces.cli.paper import write_record
+
+    return write_record(slug, shed, None)
+
+
+def _demo(shed: Path, laid: Any, books: list[Path], told: list[Any], papers: list[Path]) -> Answer:
+    here = "is there already" if not laid else "is laid out"
+    shown: list[Shown] = [f"The invented shed {here}: {shed}"]
+    shown += [block for _, blocks in told for block in blocks]
+    shown += [Heading("Records written"), *(f"  {file}" for file in papers)]
+    shown += [Heading("To type next"), *(f"  {line}" for line in NEXT)]
+    shown += ["They find this shed as ./shed, or by SHIMSTOCK_SHED, or by --shed."]
+    data = {
+        "shed": str(shed),
+        "laid_out": list(laid),
+        "books": [str(file) for file in books],
+        "machines": [data for data, _ in told],
+        "papers": [str(file) for file in papers],
+        "next": list(NEXT),
+    }
+    return Answer(data, shown)

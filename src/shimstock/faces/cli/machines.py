@@ -1,0 +1,132 @@
+"""Commands on machines: machine add, list, show, book."""
+
+from typing import Annotated, Any
+
+import typer
+
+from shimstock.faces.cli.book import book_text
+from shimstock.faces.cli.command import Asked, Commands
+from shimstock.faces.cli.looking import Seen, kept, kept_line, see
+from shimstock.faces.cli.shown import Answer, Heading, Shown, Table
+from shimstock.faces.cli.words_typed import ENTRY_KEYS, MachineName
+
+commands = Commands(group="machine", help="Machines: the real ones in the shed.")
+
+
+@commands.add(
+    "machine add",
+    example="shimstock machine add hill --book two-cylinder-diesel --serial engine=1187",
+    keys=ENTRY_KEYS,
+)
+def add(
+    asked: Asked,
+    name: Annotated[
+        str, typer.Argument(metavar="NAME", help="Short: small letters, digits, hyphens.")
+    ],
+    book: Annotated[str, typer.Option(metavar="FILE|STARTER", help="What it is made to.")],
+    serial: Annotated[
+        list[str] | None,
+        typer.Option(metavar="WHERE=NUMBER", help="What is stamped where; repeat."),
+    ] = None,
+    called: Annotated[str, typer.Option(metavar="WORDS", help="What you call it.")] = "",
+) -> Answer:
+    """Book a machine in, made to a book."""
+    from shimstock.workshop import acts
+
+    text, book_name = book_text(book)
+    serials = dict(_serial(each) for each in serial or [])
+    entry = acts.add_machine(
+        slug=name, name=called or name, book_text=text, book_name=book_name,
+        serials=serials, who=asked.who,
+    )  # fmt: skip
+    return Answer(kept(entry), [kept_line(entry)])
+
+
+@commands.add(
+    "machine list",
+    example="shimstock machine list",
+    keys={"machines": "each with machine, name, book, serials, open (joints), worn (verdicts)"},
+)
+def list_(asked: Asked) -> Answer:
+    """List the machines in the shed."""
+    from shimstock.workshop.models import Machine
+
+    all_ = [see(row.slug) for row in Machine.objects.filter(withdrawn=False)]
+    data = [_in_short(seen) for seen in all_]
+    rows = [(d["machine"], d["name"], d["book"], str(d["open"]), str(d["worn"])) for d in data]
+    columns = ("machine", "name", "book", "open", "worn")
+    shown = Table(columns, rows, frozenset({"open", "worn"}))
+    return Answer({"machines": data}, [shown if rows else "No machine here yet."])
+
+
+@commands.add(
+    "machine show",
+    example="shimstock machine show brackwater",
+    keys={
+        "machine": "its short name",
+        "name": "what it is called",
+        "book": "what it is made to",
+        "serials": "what is stamped where",
+        "open": "joints that stand open, each with joint, name, word, since, days, covered",
+        "missing": "what is short before an open joint can be closed, by joint",
+        "away": "pieces that are out, wanted or on order, each with part, piece, state, note",
+        "unsafe": "what is not safe as it stands",
+        "next": "what to do next, likeliest first",
+    },
+)
+def show(
+    asked: Asked,
+    machine: MachineName,
+    all_: Annotated[
+        bool, typer.Option("--all", help="All that is missing, also where it is much.")
+    ] = False,
+) -> Answer:
+    """Say where one was: what is open, missing, out and unsafe, and what comes next."""
+    from shimstock.faces.cli.where_was_i import standing, standing_shown
+
+    seen = see(machine)
+    stands = standing(seen)
+    head = {key: _in_short(seen)[key] for key in ("machine", "name", "book", "serials")}
+    return Answer({**head, **stands}, [*_head(seen), *standing_shown(stands, all_missing=all_)])
+
+
+@commands.add(
+    "machine book",
+    example="shimstock machine book brackwater shed/books/brackwater-40.yaml",
+    keys=ENTRY_KEYS,
+)
+def book_(
+    asked: Asked,
+    machine: MachineName,
+    file: Annotated[str, typer.Argument(metavar="FILE", help="The better book.")],
+) -> Answer:
+    """Give a machine a better copy of its book; every reading is judged by it again."""
+    from shimstock.workshop import acts
+
+    text, name = book_text(file)
+    entry = acts.change_book(machine=machine, book_text=text, book_name=name, who=asked.who)
+    return Answer(kept(entry), [kept_line(entry)])
+
+
+def _serial(typed: str) -> tuple[str, str]:
+    where, equals, number = typed.partition("=")
+    if not (where and equals and number):
+        raise typer.BadParameter(f"{typed!r} is no serial number; engine=40-1187 would do")
+    return where, number
+
+
+def _in_short(seen: Seen) -> dict[str, Any]:
+    worn = [each for each in seen.now.verdicts.values() if each.verdict == "worn out"]
+    return {
+        "machine": seen.row.slug,
+        "name": seen.row.name,
+        "book": seen.book.title,
+        "serials": seen.row.serials,
+        "open": len(seen.now.open_joints),
+        "worn": len(worn),
+    }
+
+
+def _head(seen: Seen) -> list[Shown]:
+    stamped = ", ".join(f"{where} {number}" for where, number in seen.row.serials.items())
+    return [Heading(seen.row.name), f"{seen.book.title}. {stamped}".rstrip()]

@@ -1,0 +1,53 @@
+"""Writes a book to fill in: the maker's figures, each beside the starter's stand-in."""
+
+from collections.abc import Iterator
+
+from shimstock.trade.machine.book import Book, Figure
+
+
+def new_book(name: str, starter: str, base: Book) -> str:
+    """Text of a book that says nothing yet but which starter it extends.
+
+    name: the book's own name. starter: the starter's name. base: the starter, read.
+    """
+    return "\n".join([*_head(name, starter, base), *_figures(base), ""])
+
+
+def _head(name: str, starter: str, base: Book) -> Iterator[str]:
+    yield f"# {name}: what the maker printed about this machine."
+    yield "# Take away the # before a line, and before its section, and write what stands in the"
+    yield "# maker's book, with its page."
+    yield "# A figure without a page stays a stand-in figure. Check with: shimstock book check FILE"
+    yield f"book: {name}"
+    yield f"title: {name}"
+    yield f"extends: {starter}"
+    yield f"prints: {base.prints}    # inch or metric"
+    yield ""
+    yield "# A joint or part that this machine has not: its name with nothing after the colon."
+    yield "# joints:"
+    yield "#   name-of-a-joint:"
+
+
+def _figures(base: Book) -> Iterator[str]:
+    for section in ("figures", "settings"):
+        entries: dict[str, Figure] = getattr(base, section)
+        if entries:
+            yield ""
+            yield f"# {section}:"
+        for key, figure in entries.items():
+            yield f"  # {figure.mark or ''} {figure.name}, of {base.parts[figure.of].name}".rstrip()
+            yield f"  # {key}:"
+            yield from _to_fill_in(figure)
+
+
+def _to_fill_in(figure: Figure) -> Iterator[str]:
+    if figure.new:
+        yield f"  #   new: {figure.new.typed}"
+    if figure.limit:
+        yield f"  #   limit: {_limits(figure)}"
+    yield "  #   page:"
+
+
+def _limits(figure: Figure) -> str:
+    typed = [each.typed for each in figure.limit]
+    return typed[0] if len(typed) == 1 else f"[{', '.join(typed)}]"

@@ -1,0 +1,71 @@
+"""Sorts the words of a reading: which piece, which values, with what it was read."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import typer
+
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
+    from shimstock.trade.numbers.instruments import Instrument
+
+OPTION = re.compile(r"--?[A-Za-z]")
+
+
+@dataclass(frozen=True)
+class ReadingTyped:
+    """What a person typed, sorted."""
+
+    figure: str
+    piece: str
+    values: tuple[str, ...]
+    instrument: Instrument | str
+
+
+def sort(book: Book, figure: str, words: list[str], with_: str, good_to: str) -> ReadingTyped:
+    """Sort the words after a figure.
+
+    words: the piece first where the part has several, then the values as read.
+    with_: the instrument's name. good_to: how true it is, a ± figure with its unit.
+    Raises NotFound, NotUnderstood, BadParameter for an option that is none.
+    """
+    from shimstock.workshop.find import find_figure, find_piece
+
+    if stray := next((word for word in words if OPTION.match(word)), None):
+        raise typer.BadParameter(f"No such option: {stray}")
+    key = find_figure(book, figure)
+    part = book.measures[key].of
+    several = len(book.parts[part].instances) > 1
+    piece = find_piece(book, part, words[0]) if several else ""
+    values = tuple(words[1:] if several else words)
+    return ReadingTyped(key, piece, values, _instrument(book, key, with_, good_to))
+
+
+def understood(book: Book, row: Any) -> list[str]:
+    """What was typed and what was understood, place by place."""
+    from shimstock.trade.numbers.quantity import show
+    from shimstock.workshop.wording import figure_named
+
+    figure = book.measures[row.figure]
+    labels = figure.at.labels if figure.at else ("",) * len(row.typed)
+    width = max(map(len, labels), default=0)
+    lines = [
+        f"  {label:<{width}}  {typed}  ->  {'not read' if value is None else show(value, row.unit)}"
+        for label, typed, value in zip(labels, row.typed, row.values, strict=False)
+    ]
+    gauge = row.instrument["name"] if row.instrument else "no instrument named"
+    return [f"{figure_named(book, row.figure, row.piece)}, {row.stage}, with {gauge}", *lines]
+
+
+def _instrument(book: Book, figure: str, with_: str, good_to: str) -> Instrument | str:
+    if not good_to:
+        return with_
+    from shimstock.trade.numbers import instruments
+    from shimstock.trade.numbers.quantity import parse
+
+    unit = book.measures[figure].measured_in
+    true_to = parse(good_to.lstrip("± "), unit=unit, what="how true the instrument is")
+    return instruments.good_to(true_to.value, unit, name=with_)

@@ -1,0 +1,72 @@
+"""A train that was rocked, hold by hold, and which of its links is worn."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from shimstock.faces.cli.shown import Heading, Shown
+from shimstock.faces.cli.where_was_i import listed
+
+if TYPE_CHECKING:
+    from shimstock.faces.cli.looking import Seen
+    from shimstock.trade.machine.book import Book
+    from shimstock.trade.measure.train import TrainFound
+
+STAGES = {False: "as found", True: "as finished"}
+
+
+def rocked(seen: Seen, typed: str, finished: bool) -> tuple[str, TrainFound]:
+    """Part the play of a train by the readings that were taken of it.
+
+    Raises NotFound for an unknown train.
+    """
+    from shimstock.trade.measure.train import rock
+
+    key = _train(seen.book, typed)
+    train = seen.book.trains[key]
+    readings = seen.row.readings.filter(
+        superseded=False, withdrawn=False, stage=STAGES[finished], piece=""
+    )
+    typed_at = {row.figure: row.typed for row in readings}
+    figures = [train.figure, *(link.hold.figure for link in train.links[1:])]
+    tips = [typed_at.get(figure or "") for figure in figures]
+    return key, rock(seen.book, key, tips, gasket_found=_gasket_found(seen, key))
+
+
+def train_data(key: str, found: TrainFound) -> dict[str, Any]:
+    """What was found as plain values."""
+    return {
+        "train": key,
+        "total": found.total and {"verdict": found.total.verdict, "says": found.total.says},
+        "links": [
+            {"name": link.name, "figure": link.figure, "verdict": str(link.verdict),
+             "says": link.says, "most": link.most, "look_first": list(link.look_first)}
+            for link in found.links
+        ],
+        "next_hold": found.next_hold,
+    }  # fmt: skip
+
+
+def train_shown(book: Book, key: str, found: TrainFound) -> list[Shown]:
+    """What was found, link by link, and what to look at before a gear is blamed."""
+    lines: list[Shown] = [Heading(book.trains[key].name)]
+    lines += [f"All together: {found.total.says}"] if found.total else ["Not rocked yet."]
+    for link in found.links:
+        lines += [f"- {str(link.verdict).upper()}: {link.says}"]
+    looks = dict.fromkeys(look for link in found.links for look in link.look_first)
+    lines += listed("Look at first", list(looks))
+    return [*lines, *listed("To part them further", [found.next_hold] if found.next_hold else [])]
+
+
+def _train(book: Book, typed: str) -> str:
+    from shimstock.workshop.refused import NotFound
+
+    for key, train in book.trains.items():
+        if typed.strip().lower() in (key, train.name.lower()):
+            return key
+    raise NotFound("train", typed, book.trains, where=" in this machine's book")
+
+
+def _gasket_found(seen: Seen, key: str) -> str | None:
+    joints = [link.spread_by for link in seen.book.trains[key].links if link.spread_by]
+    return next((found for j in joints if (found := seen.now.joint(j).thickness_found)), None)

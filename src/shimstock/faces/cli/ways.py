@@ -1,0 +1,188 @@
+"""Commands on ways in: reach, play."""
+
+from typing import Annotated, Any
+
+import typer
+
+from shimstock.faces.cli.command import Asked, Commands
+from shimstock.faces.cli.looking import DEFERS, called, minutes, see
+from shimstock.faces.cli.shown import Answer, Caution, Heading, Shown, Table
+from shimstock.faces.cli.words_typed import MachineName
+
+commands = Commands()
+
+
+@commands.add(
+    "reach",
+    example="shimstock reach brackwater governor-gear",
+    keys={
+        "opens": "joints to open, in order, each with joint, name, open, close, hands",
+        "open_already": "joints that stand open and serve",
+        "minutes_open": "to open them all",
+        "minutes_close": "to close them again",
+        "uses": "gaskets, seals and fluids used up, each with name, count, joints",
+        "cautions": "each with name, do, never, defer, joints",
+        "measure_first": "old packs to measure before they are lost",
+        "cover_tonight": "joints not to be left open uncovered",
+        "also_in_reach": "parts that come into reach",
+        "while_open": "each with joint, minutes_now, minutes_later, chance (break-even), says",
+    },
+)
+def reach(
+    asked: Asked,
+    machine: MachineName,
+    target: Annotated[
+        list[str], typer.Argument(metavar="TARGET", help="Parts to reach, joints to open.")
+    ],
+    off: Annotated[bool, typer.Option("--off", help="The parts are to come off.")] = False,
+) -> Answer:
+    """Find the cheapest way in, and what it costs."""
+    from shimstock.trade.reach.way import way_in
+
+    way = way_in(see(machine).now, target, take_off=off)
+    return Answer(_way_data(way), _way_shown(way))
+
+
+@commands.add(
+    "play",
+    example="shimstock play brackwater fan-drive",
+    keys={
+        "train": "its key",
+        "total": "what the whole play says; null where it was not read",
+        "links": "each with name, figure, verdict, says, most, look_first",
+        "next_hold": "what to hold next; empty where every link stands alone",
+    },
+)
+def play(
+    asked: Asked,
+    machine: MachineName,
+    train: Annotated[str, typer.Argument(metavar="TRAIN", help="A chain in the book.")],
+    finished: Annotated[
+        bool, typer.Option("--finished", help="By the readings after the work.")
+    ] = False,
+) -> Answer:
+    """Say which link of a gear train is worn."""
+    from shimstock.faces.cli.train_lines import rocked, train_data, train_shown
+
+    seen = see(machine)
+    key, found = rocked(seen, train, finished)
+    return Answer(train_data(key, found), train_shown(seen.book, key, found))
+
+
+def _way_data(way: Any) -> dict[str, Any]:
+    joints = way.now.book.joints
+    return {
+        "opens": [
+            {"joint": key, "name": joints[key].name, "open": joints[key].open,
+             "close": joints[key].close, "hands": joints[key].hands}
+            for key in way.opens
+        ],
+        "open_already": list(way.open_already),
+        "minutes_open": way.minutes_open,
+        "minutes_close": way.minutes_close,
+        "uses": [{"name": u.name, "count": u.count, "joints": list(u.joints)} for u in way.uses],
+        "cautions": [
+            {"name": due.caution.name, "do": due.caution.do, "never": due.caution.never,
+             "defer": due.caution.defer, "joints": list(due.joints)}
+            for due in way.cautions
+        ],
+        "measure_first": [
+            {"joint": each.joint, "figure": each.figure, "by": each.by, "known": each.known}
+            for each in way.measure_first
+        ],
+        "cover_tonight": list(way.cover_tonight),
+        "also_in_reach": list(way.reaches),
+        "while_open": [
+            {"joint": each.joint, "minutes_now": each.minutes_now,
+             "minutes_later": each.minutes_later, "chance": each.chance, "says": each.says}
+            for each in way.while_open
+        ],
+    }  # fmt: skip
+
+
+def _way_shown(way: Any) -> list[Shown]:
+    book = way.now.book
+    return [
+        *_cautions(book, way),
+        *_order(book, way),
+        *_list("Measure before it is lost", [_measure(book, each) for each in way.measure_first]),
+        *_list("Two people or a hoist", [_heavy(book, each) for each in way.heavy]),
+        *_list("Uses up", [str(each) for each in way.uses]),
+        *_list(
+            "Not to be left open uncovered", [called(book.joints, j) for j in way.cover_tonight]
+        ),
+        *_list("Also in reach then", [called(book.parts, part) for part in way.reaches]),
+        *_while_open(book, way),
+    ]
+
+
+def _cautions(book: Any, way: Any) -> list[Shown]:
+    lines: list[Shown] = []
+    for due in way.cautions:
+        title = f"{due.caution.name} ({_marks(book, due.joints)})"
+        lines += [Caution(title, (due.caution.do, due.caution.never))]
+    return [DEFERS, *lines] if lines else []
+
+
+def _order(book: Any, way: Any) -> list[Shown]:
+    rows = [
+        (str(n), called(book.joints, key), f"{book.joints[key].open:g}",
+         f"{book.joints[key].close:g}", _bolts(book.joints[key]))
+        for n, key in enumerate(way.opens, start=1)
+    ]  # fmt: skip
+    columns = ("", "open", "min", "close", "fastened by")
+    wanted = ", ".join(target.name(book) for target in way.targets)
+    if not rows:
+        return [Heading(f"Way in to {wanted}"), "Nothing to open: it is in reach."]
+    already = [called(book.joints, key) for key in way.open_already]
+    return [
+        Heading(f"Way in to {wanted}"),
+        Table(columns, rows, frozenset({"", "min", "close"})),
+        f"Opening {minutes(way.minutes_open)}, closing {minutes(way.minutes_close)}.",
+        *([f"Open already: {', '.join(already)}."] if already else []),
+    ]
+
+
+def _while_open(book: Any, way: Any) -> list[Shown]:
+    rows = [
+        (called(book.joints, each.joint), f"{each.minutes_now:g}", f"{each.minutes_later:g}",
+         f"{each.chance:.2f}", each.says)
+        for each in way.while_open
+    ]  # fmt: skip
+    columns = ("while it is open", "now", "later", "even at", "")
+    if not rows:
+        return []
+    return [
+        Heading("While it is open"),
+        Table(columns, rows, frozenset({"now", "later", "even at"})),
+        "now, later: minutes, by the book's times; even at: the chance of needing it later at "
+        "which both cost the same.",
+    ]
+
+
+def _list(heading: str, lines: list[str]) -> list[Shown]:
+    return [Heading(heading), *(f"  {line}" for line in lines)] if lines else []
+
+
+def _measure(book: Any, each: Any) -> str:
+    known = f"; found {each.known}" if each.known else ""
+    figure = called(book.measures, each.figure)
+    return f"{each.by} of {called(book.joints, each.joint)}: it sets {figure}{known}"
+
+
+def _heavy(book: Any, each: Any) -> str:
+    lifts = f": {each.lifts}" if each.lifts else ""
+    return f"{called(book.joints, each.joint)}{lifts}"
+
+
+def _marks(book: Any, joints: Any) -> str:
+    return ", ".join(book.joints[key].mark or key for key in joints)
+
+
+def _bolts(joint: Any) -> str:
+    return ", ".join(_fastening(each) for each in joint.fasteners)
+
+
+def _fastening(each: Any) -> str:
+    several = f"{each.count} {each.what}s" if each.count > 1 else f"1 {each.what}"
+    return f"{several} {each.thread}" if each.thread else several

@@ -1,0 +1,1 @@
+"""The workshop on paper: the record of a machine as PDF."""

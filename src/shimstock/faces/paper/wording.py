@@ -1,0 +1,95 @@
+"""Small sayings of the record: days, counts, lists and ranges in plain words."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from shimstock.trade.numbers.limits import Range
+from shimstock.trade.numbers.quantity import show
+
+NONE = "–"
+"""What stands in a cell of a table that has nothing to say."""
+
+
+@dataclass(frozen=True)
+class Under:
+    """A heading and what stands under it."""
+
+    title: str
+    items: tuple[str, ...]
+
+
+def under(pairs: Iterable[tuple[str, str]]) -> tuple[Under, ...]:
+    """Things under their headings, both in the order in which they first come.
+
+    >>> under([("off", "fan"), ("lent", "pump"), ("off", "belt")])[0]
+    Under(title='off', items=('fan', 'belt'))
+    """
+    found: dict[str, list[str]] = {}
+    for title, item in pairs:
+        found.setdefault(title, []).append(item)
+    return tuple(Under(title, tuple(items)) for title, items in found.items())
+
+
+def capital(text: str) -> str:
+    """A text with a capital at its start."""
+    return f"{text[:1].upper()}{text[1:]}"
+
+
+def day(on: date | None) -> str:
+    """A day as it is written on paper; nothing where there is none.
+
+    >>> day(date(2026, 5, 3))
+    '3 May 2026'
+    """
+    return "" if on is None else f"{on.day} {on:%b %Y}"
+
+
+def some(count: int, one: str, several: str | None = None) -> str:
+    """How many of something.
+
+    >>> some(1, "joint"), some(0, "joint"), some(2, "loss", "losses")
+    ('1 joint', 'no joints', '2 losses')
+    """
+    name = one if count == 1 else several or f"{one}s"
+    return f"{count or 'no'} {name}"
+
+
+def listed(names: Sequence[str]) -> str:
+    """Names in a row: a, b and c."""
+    if len(names) < 2:
+        return "".join(names)
+    return f"{', '.join(names[:-1])} and {names[-1]}"
+
+
+def sentence(text: str) -> str:
+    """A text with a capital at its start and a stop at its end."""
+    text = text.strip()
+    stop = "" if text.endswith((".", "!", "?", ":")) else "."
+    return f"{capital(text)}{stop}" if text else ""
+
+
+def called(name: str, piece: str) -> str:
+    """One piece of a thing by its name."""
+    return f"{name}, {piece}" if piece else name
+
+
+def from_to(wanted: Range | None) -> str:
+    """A range of a book as a table shows it.
+
+    >>> from_to(Range(5.75, 5.7515, "in", "")), from_to(Range(None, 5.76, "in", ""))
+    ('5.7500 to 5.7515 in', 'at most 5.7600 in')
+    """
+    if wanted is None or (wanted.low is None and wanted.high is None):
+        return NONE
+    if wanted.low is None and wanted.high is not None:
+        return f"at most {show(wanted.high, wanted.unit)}"
+    if wanted.high is None and wanted.low is not None:
+        return f"at least {show(wanted.low, wanted.unit)}"
+    low, high = (show(end or 0.0, wanted.unit) for end in (wanted.low, wanted.high))
+    return low if low == high else f"{low.removesuffix(f' {wanted.unit}')} to {high}"
+
+
+def joined(texts: Iterable[str], between: str = "; ") -> str:
+    """The texts that say something, in a row."""
+    return between.join(text for text in texts if text)

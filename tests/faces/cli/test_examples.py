@@ -1,0 +1,62 @@
+import json
+import re
+
+import pytest
+
+from shimstock.faces.cli.demo import NEXT
+from shimstock.faces.cli.main import MADE
+
+EXAMPLES = pytest.mark.parametrize("made", MADE.values(), ids=lambda made: made.path)
+
+
+def line_of(made):
+    """The example; where it names an entry, the same one in this database."""
+    from shimstock.workshop.models import DiaryEntry
+
+    first = DiaryEntry.objects.earliest("pk").pk
+    return re.sub(r"undo (\d+)", lambda m: f"undo {first - 1 + int(m[1])}", made.example)
+
+
+@EXAMPLES
+def test_each_example_works_on_the_demo_shed(made, in_demo, run):
+    ran = run(line_of(made))
+
+    assert (ran.code, ran.err) == (0, "")
+    assert ran.out.strip()
+
+
+@EXAMPLES
+def test_json_has_the_keys_that_the_help_names_and_nothing_else_is_printed(made, in_demo, run):
+    ran = run(f"{line_of(made)} --json")
+
+    assert ran.code == 0
+    assert json.loads(ran.out).keys() == made.keys.keys()
+
+
+@EXAMPLES
+def test_output_is_plain_and_fits_80_columns_down_a_pipe(made, in_demo, run):
+    ran = run(line_of(made))
+
+    assert "\x1b" not in ran.out
+    if made.path != "book schema":  # for an editor, not for a person
+        assert [line for line in ran.out.splitlines() if len(line) > 80] == []
+        assert [line for line in ran.out.splitlines() if line != line.rstrip()] == []
+
+
+@EXAMPLES
+def test_each_example_is_in_its_own_help(made, run):
+    ran = run(f"shimstock {made.path} --help")
+
+    assert ran.code == 0
+    assert " ".join(made.example.split()) in " ".join(ran.out.split())
+
+
+@pytest.mark.parametrize("line", NEXT)
+def test_what_the_demo_says_to_type_next_works(line, in_demo, run):
+    ran = run(line)
+
+    assert (ran.code, ran.err) == (0, "")
+
+
+def test_the_demo_says_five_things_to_type_next():
+    assert len(NEXT) == 5

@@ -1,0 +1,77 @@
+import json
+
+
+def test_cautions_come_before_the_work(in_demo, run):
+    ran = run("shimstock open brackwater J55")
+
+    assert ran.code == 0, ran.err
+    asbestos, opened = ran.out.index("CAUTION: Asbestos"), ran.out.index("Opened ")
+    assert ran.out.startswith("The maker's book, the local codes and licensed practice")
+    assert asbestos < opened
+
+
+def test_with_its_way_a_joint_brings_the_cautions_of_the_whole_way(in_demo, run):
+    ran = run("shimstock open brackwater J45 --with-way --json")
+
+    names = [caution["name"] for caution in json.loads(ran.out)["cautions"]]
+    assert any("Asbestos" in name for name in names)  # the clutch linings stand before the pulley
+
+
+def test_joints_are_named_by_key_mark_or_name_in_any_case(in_demo, run):
+    for typed in ("pto-seal", "j59", '"PTO seal housing to main case"'):
+        ran = run(f"shimstock leak brackwater {typed} dry --chalk")
+        assert ran.code == 0, ran.err
+
+
+def test_undo_takes_back_what_open_did(in_demo, run):
+    opened = json.loads(run("shimstock open brackwater J41 --json").out)["entries"][0]
+
+    undone = run(f"shimstock undo {opened['entry']} --who Tom")
+
+    assert undone.code == 0, undone.err
+    diary = json.loads(run("shimstock diary brackwater --last 2 --json").out)["entries"]
+    assert diary[0]["undone_by"] == diary[1]["entry"]
+    assert diary[1]["who"] == "Tom"
+
+
+def test_of_several_joints_it_is_said_which_were_opened_before_one_was_refused(in_demo, run):
+    ran = run("shimstock open brackwater J41 J13")
+
+    assert ran.code == 1
+    assert "Kept:" in ran.err
+    assert "(J41)" in ran.err.split("Kept:")[1]
+    assert "(J41)" in run("shimstock diary brackwater --last 1").out
+
+
+def test_a_joint_is_closed_only_when_everything_is_there(in_demo, run):
+    missing_a_bolt = run("shimstock close brackwater J39")
+    counted = run("shimstock close brackwater J39 --bolts 8 --torqued")
+
+    assert missing_a_bolt.code == 1
+    assert "7 where 8 came off" in " ".join(missing_a_bolt.err.split())
+    assert counted.code == 0, counted.err
+    assert "torqued" in counted.out
+
+
+def test_a_part_without_a_state_is_only_shown(in_demo, run):
+    before = json.loads(run("shimstock diary brackwater --last 1 --json").out)
+    shown = json.loads(run("shimstock part brackwater piston --json").out)
+    after = json.loads(run("shimstock diary brackwater --last 1 --json").out)
+
+    assert [piece["state"] for piece in shown["pieces"]] == ["on order", "on order"]
+    assert (shown["entry"], before) == (None, after)
+
+
+def test_a_state_may_be_typed_without_quotes(in_demo, run):
+    ran = run("shimstock part brackwater piston 1 in the post --json")
+
+    assert ran.code == 0, ran.err
+    assert json.loads(ran.out)["pieces"][0]["state"] == "in the post"
+
+
+def test_who_and_json_may_stand_before_or_after_the_command(in_demo, run):
+    run("shimstock --who Tom leak brackwater J47 dry --chalk")
+    run("shimstock leak brackwater J49 dry --chalk --who Wren")
+
+    diary = json.loads(run("shimstock diary brackwater --last 2 --json").out)["entries"]
+    assert [entry["who"] for entry in diary] == ["Tom", "Wren"]

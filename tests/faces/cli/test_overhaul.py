@@ -1,0 +1,94 @@
+"""The overhaul in the order a restorer wants: common practice, no source."""
+
+import json
+
+ORDER = (
+    "What was found",
+    "Fan drive, crankshaft to fan",
+    "Use again",
+    "Machine",
+    "Not a pair",
+    "Put right or replace",
+    "Measure first",
+    "To order",
+    "Must wait, and why",
+    "Ordered, or away",
+    "Ways in still to go",
+    "Leaking",
+    "Open",
+    "Unsafe tonight",
+    "Gates",
+)
+
+
+def overhaul(run, machine):
+    ran = run(f"shimstock overhaul {machine} --json")
+    assert ran.code == 0, ran.err
+    return json.loads(ran.out)
+
+
+def test_it_goes_from_what_was_found_to_what_still_blocks(in_demo, run):
+    lines = run("shimstock overhaul brackwater").out.splitlines()
+
+    assert [line for line in lines if line in ORDER] == list(ORDER)
+
+
+def test_both_liners_are_bored_and_wait_for_the_pistons(in_demo, run):
+    (bore,) = (
+        each
+        for each in overhaul(run, "brackwater")["remedies"]
+        if each["what"] == "machine" and each["part"] == "liner"
+    )
+
+    assert (bore["pieces"], bore["size"]) == (["1", "2"], "+0.020 in")
+    assert any("not in hand" in reason for reason in bore["held"])
+
+
+def test_the_fan_rocks_because_of_the_governor_mesh(in_demo, run):
+    (train,) = overhaul(run, "brackwater")["trains"]
+
+    worn = [link["figure"] for link in train["links"] if link["verdict"] == "worn out"]
+    assert worn == ["governor-mesh-lash"]
+
+
+def test_the_pumps_are_no_pair(in_demo, run):
+    remedies = overhaul(run, "brackwater")["remedies"]
+
+    (pumps,) = (each for each in remedies if each["what"] == "not a pair")
+    assert pumps["blocks"]
+    assert any("not a pair" in reason for reason in pumps["because"])
+
+
+def test_joints_on_paint_are_counted(in_demo, run):
+    gates = {gate["gate"]: gate for gate in overhaul(run, "brackwater")["gates"]}
+
+    paint = gates["paint"]
+    assert paint["says"].startswith(f"{paint['leak_checked']} of {paint['on_paint']} leak-checked")
+    assert 0 < paint["leak_checked"] < paint["on_paint"]
+    assert not any(gate["may_be_passed"] for gate in gates.values())
+
+
+def test_a_gate_cannot_be_passed_while_a_point_is_open(in_demo, run):
+    for gate in ("paint", "first-start", "road", "handing-over"):
+        ran = run(f"shimstock gate brackwater {gate} --pass")
+        assert ran.code == 1, ran.err
+        assert ran.out == ""
+
+
+def test_the_forgotten_brake_housing_comes_first_of_what_is_unsafe(in_demo, run):
+    told = overhaul(run, "brackwater")
+
+    assert "right is open for 9 days, not covered" in told["unsafe"][0]
+    assert told["next"][0] == "Cover Brake housing to main case, right (J56)"
+
+
+def test_a_machine_nobody_has_touched_can_be_shown(in_demo, run):
+    run("shimstock machine add hill --book two-cylinder-diesel")
+
+    told = overhaul(run, "hill")
+    assert (told["open"], told["worn"], told["away"]) == ([], [], [])
+    assert run("shimstock overhaul hill").code == 0
+    assert run("shimstock machine show hill").code == 0
+    assert run("shimstock verdicts hill --all").code == 0
+    assert run("shimstock play hill fan-drive").code == 0
+    assert run("shimstock record hill").code == 0
