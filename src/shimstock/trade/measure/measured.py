@@ -57,8 +57,26 @@ def keep(
 
 
 def keep_u(w: Working, symbol: str, reading: Reading, value: float) -> float:
-    """Put the standard uncertainty of one place into a working, with its instrument."""
-    one = reading.instrument
+    """Put the standard uncertainty of one place into a working, with what the gauge can tell.
+
+    Source: JCGM 100:2008, 4.3.7 and F.2.2.1: smallest step and largest error, both rectangular.
+    """
+    one, unit = reading.instrument, reading.unit
+    step, error = symbol.replace("u", "δ", 1), symbol.replace("u", "a", 1)
+    w.given(step, one.resolution, unit, meaning=f"smallest step of the {one.name}")
+    largest = one.mpe + one.relative * abs(value)
+    meaning = f"its largest error ({one.source})"
+    if one.relative:
+        w.step(
+            error,
+            f"{one.mpe:g} + {one.relative:g}·{abs(value):.6g}",
+            largest,
+            unit,
+            meaning=meaning,
+        )
+    else:
+        w.given(error, largest, unit, meaning=meaning)
     of = "one reading" if reading.each == 1 else f"the mean of {reading.each} readings"
-    meaning = f"standard uncertainty of {of}, {one.name} ({one.source})"
-    return w.given(symbol, reading.u(value), reading.unit, meaning=meaning)
+    share = "12" if reading.each == 1 else f"(12·{reading.each})"
+    formula = f"√({step}²/{share} + {error}²/3)"
+    return w.step(symbol, formula, reading.u(value), unit, meaning=f"standard uncertainty of {of}")

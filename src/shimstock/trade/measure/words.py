@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from math import floor, log10
 
@@ -74,9 +75,9 @@ def _beyond(limit: Range, value: float, decimals: int) -> str:
     unit = limit.unit
     if limit.high is not None and value > limit.high:
         by = show(value - limit.high, unit, decimals)
-        return f"{by} over the limit of {show(limit.high, unit)}"
+        return f"{by} over the limit of {as_booked(limit.high, limit)}"
     low = limit.low if limit.low is not None else 0.0
-    return f"{show(low - value, unit, decimals)} under the limit of {show(low, unit)}"
+    return f"{show(low - value, unit, decimals)} under the limit of {as_booked(low, limit)}"
 
 
 def _odd_side(figure: Figure, value: float) -> str:
@@ -98,15 +99,27 @@ def named(limit: Range, value: float) -> str:
     'at most 5.7600 in is allowed'
     """
     if limit.high is None:
-        return _allowed("at least", limit.low or 0.0, limit.unit)
+        return _allowed("at least", limit.low or 0.0, limit)
     if limit.low is not None and value - limit.low < limit.high - value:
-        return _allowed("at least", limit.low, limit.unit)
-    return _allowed("at most", limit.high, limit.unit)
+        return _allowed("at least", limit.low, limit)
+    return _allowed("at most", limit.high, limit)
 
 
 @lru_cache(maxsize=1024)
-def _allowed(word: str, end: float, unit: str) -> str:
-    return f"{word} {show(end, unit)} is allowed"
+def _allowed(word: str, end: float, limit: Range) -> str:
+    return f"{word} {as_booked(end, limit)} is allowed"
+
+
+def as_booked(end: float, limit: Range) -> str:
+    """One end of a range with the decimals that the book prints, no more.
+
+    >>> as_booked(2.5, Range(1.5, 2.5, "in", "1.5 .. 2.5 in"))
+    '2.5 in'
+    """
+    printed = re.findall(r"\d+(?:\.(\d+))?", limit.typed)
+    if not printed or "/" in limit.typed or limit.unit not in limit.typed.split():
+        return show(end, limit.unit)
+    return show(end, limit.unit, max(map(len, printed)))
 
 
 def between(wanted: Range) -> str:
@@ -117,12 +130,12 @@ def between(wanted: Range) -> str:
     """
     ends = [end for end in (wanted.low, wanted.high) if end is not None]
     if len(ends) == 2 and ends[0] != ends[1]:
-        low = show(ends[0], wanted.unit).removesuffix(f" {wanted.unit}")
-        return f"{low} to {show(ends[1], wanted.unit)}"
+        low = as_booked(ends[0], wanted).removesuffix(f" {wanted.unit}")
+        return f"{low} to {as_booked(ends[1], wanted)}"
     if len(ends) == 2:
-        return show(ends[0], wanted.unit)
+        return as_booked(ends[0], wanted)
     word = "at least" if wanted.high is None else "at most"
-    return f"{word} {show(ends[0], wanted.unit)}" if ends else "anything"
+    return f"{word} {as_booked(ends[0], wanted)}" if ends else "anything"
 
 
 def percent(p: float) -> str:
