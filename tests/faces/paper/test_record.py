@@ -189,6 +189,15 @@ def test_the_day_on_it_is_the_day_asked_for(worked_on, printed):
     assert made.date() == PRINTED
 
 
+def test_it_does_not_matter_where_the_program_stands(bare, tmp_path, monkeypatch):
+    gone = tmp_path / "gone"
+    gone.mkdir()
+    monkeypatch.chdir(gone)
+    gone.rmdir()
+
+    assert record(bare, tmp_path / "record.pdf", today=PRINTED).exists()
+
+
 def test_nothing_is_fetched(worked_on, tmp_path, monkeypatch):
     def refused(*_):
         raise AssertionError("the record asked for the network")

@@ -47,3 +47,9 @@ def test_a_line_is_told_from_the_text_it_stands_in():
     assert line_of(laid.layers, ("joints", "side", "after"), "?") == ("mine", 3)
     assert line_of(laid.layers, ("joints", "side", "open"), "?") == ("base", 3)
     assert line_of(laid.layers, ("joints", "nothing"), "?") == ("mine", 2)
+
+
+def test_a_section_with_nothing_in_it_yet_changes_nothing():
+    laid = lay_over(read_sheet(BASE, "base"), read_sheet("book: mine\njoints:\n", "mine"))
+
+    assert set(laid.data["joints"]) == {"side", "hood"}

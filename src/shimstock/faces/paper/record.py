@@ -20,6 +20,7 @@ from shimstock.faces.paper.wear_chart import wear_chart
 from shimstock.trade.machine.state import MachineNow
 from shimstock.workshop.models import Machine
 
+TEMPLATE = "record.typ"
 Paper = Literal["a4", "letter"]
 TYPST_PAPER = {"a4": "a4", "letter": "us-letter"}
 SHEETS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}  # points
@@ -80,11 +81,11 @@ def _typeset(data: dict[str, Any]) -> bytes:
     """Typeset the data by the template; user's text goes in as data, never as markup."""
     import typst
 
-    template = files("shimstock.faces.paper").joinpath("record.typ").read_bytes()
-    with _typefaces() as folder:
-        fonts = typst.Fonts(include_system_fonts=False, font_paths=[str(folder)])
+    with _bench() as bench:
+        fonts = typst.Fonts(include_system_fonts=False, font_paths=[str(bench)])
         return typst.compile(
-            template,
+            str(bench / TEMPLATE),
+            root=str(bench),
             format="pdf",
             font_paths=fonts,
             ignore_system_fonts=True,
@@ -93,16 +94,18 @@ def _typeset(data: dict[str, Any]) -> bytes:
 
 
 @contextmanager
-def _typefaces() -> Iterator[Path]:
-    """A folder that holds the plain typeface of the drawings and nothing else.
+def _bench() -> Iterator[Path]:
+    """A folder that holds the template, the typeface of the drawings and nothing else to be read.
 
     The letters of the text come with the typesetter; those of the drawings with the charts. Other
     faces beside them would be taken as substitutes, and one of them draws every letter as a box.
     """
     import matplotlib
 
-    kept = Path(matplotlib.get_data_path(), "fonts", "ttf")
-    with TemporaryDirectory(prefix="typefaces-") as folder:
+    faces = Path(matplotlib.get_data_path(), "fonts", "ttf")
+    with TemporaryDirectory(prefix="record-") as folder:
         for face in FACES:
-            shutil.copy(kept / face, folder)
+            shutil.copy(faces / face, folder)
+        template = files("shimstock.faces.paper").joinpath(TEMPLATE).read_bytes()
+        Path(folder, TEMPLATE).write_bytes(template)
         yield Path(folder)

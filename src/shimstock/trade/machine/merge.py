@@ -27,11 +27,14 @@ def lay_over(base: Sheet, over: Sheet) -> Sheet:
     """Lay one sheet over another: entry by entry, field by field; an empty value takes away.
 
     A field given anew replaces the whole field of the starter, lists included. Only sections, the
-    entries in them, and the named lists of gates and signs (points, causes) are gone into.
+    entries in them, and the named lists of gates and signs (points, causes) are gone into. A
+    section with nothing in it, as it stands while somebody is still typing, changes nothing.
     """
     data: dict[str, Any] = dict(base.data)
     for key, value in over.data.items():
         old = data.get(key) or {}
+        if key in _SECTIONS and value is None:
+            continue
         if key in _SECTIONS and isinstance(value, dict) and isinstance(old, dict):
             data[key] = _entries(old, value, (key,))
         else:
