@@ -11,6 +11,7 @@ from shimstock.trade.machine.book import Figure
 from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.judge import Judged
 from shimstock.trade.measure.pair import TOGETHER
+from shimstock.trade.measure.words import decimals_worth, word_of
 from shimstock.trade.numbers.limits import Range
 from shimstock.trade.numbers.quantity import show
 from shimstock.workshop.models import VerdictRow
@@ -27,6 +28,7 @@ class Cell:
     value: str
     sign: str = ""
     word: str = ""
+    verdict: Verdict | None = None
 
 
 @dataclass(frozen=True)
@@ -100,8 +102,8 @@ def workings(kept: Kept) -> tuple[Shown, ...]:
 
 def counts(groups: Sequence[FigureGroup]) -> dict[Verdict, int]:
     """How many figures have each verdict now, as finished where there is one."""
-    words = Counter(row.latest.word for group in groups for row in group.rows)
-    return {word: words[word.value] for word in Verdict if word is not Verdict.NOT_MEASURED}
+    verdicts = Counter(row.latest.verdict for group in groups for row in group.rows)
+    return {word: verdicts[word] for word in Verdict if word is not Verdict.NOT_MEASURED}
 
 
 def put_right(groups: Sequence[FigureGroup]) -> int:
@@ -147,8 +149,8 @@ def _row(kept: Kept, key: str, figure: Figure, piece: str) -> FigureRow:
         limit=limit,
         source=f"page {figure.page}" if figure.page is not None else "stand-in figure",
         stand_in=figure.stand_in,
-        found=_cell(found),
-        finished=_cell(finished),
+        found=_cell(figure, found),
+        finished=_cell(figure, finished),
         outcome=_outcome(found, finished),
         accepted=_accepted(last) if last else "",
     )
@@ -168,13 +170,14 @@ def _limits(figure: Figure, piece: str) -> tuple[str, str]:
     return from_to(figure.as_new), from_to(figure.allowed) if figure.limit else NONE
 
 
-def _cell(row: VerdictRow | None) -> Cell:
+def _cell(figure: Figure, row: VerdictRow | None) -> Cell:
     if row is None:
         return Cell(NONE)
-    verdict, value = verdict_of(row), show(row.value, row.unit)
+    decimals = decimals_worth(row.data["expanded"], row.unit)
+    verdict, value = verdict_of(row), show(row.value, row.unit, decimals)
     if verdict is None:
         return Cell(value, "", "size only")
-    return Cell(value, VERDICT_SIGNS[verdict], verdict.value)
+    return Cell(value, VERDICT_SIGNS[verdict], word_of(figure, verdict), verdict)
 
 
 def _outcome(found: VerdictRow | None, finished: VerdictRow | None) -> str:
@@ -201,7 +204,7 @@ def _shown(kept: Kept, figure: Figure, row: VerdictRow) -> Shown:
         key=_key(row.figure, row.piece),
         title=f"{name_of(figure, row.piece)}, {row.stage}",
         sign=VERDICT_SIGNS[verdict] if verdict else "",
-        word=verdict.value if verdict else "size only",
+        word=word_of(figure, verdict) if verdict else "size only",
         says=row.says,
         lines=tuple(working.shown()),
         settles=judged.settles,

@@ -8,10 +8,6 @@ from shimstock.faces.paper.kept import Kept
 from shimstock.faces.paper.wording import Under, day, sentence, under
 from shimstock.trade.machine.book import Caution, Point
 
-IN_THE_IRON = ("asbestos", "lead", "radium", "rollover", "sealed-cavity", "tyre")
-"""Cautions of the starters that are about the machine itself and not about one job."""
-LAST_GATES = ("road", "handing-over")
-
 
 @dataclass(frozen=True)
 class CautionLeft:
@@ -53,20 +49,16 @@ def left(kept: Kept) -> Left:
 
 
 def _staying(kept: Kept) -> set[str]:
-    """Cautions that a new owner needs: what is in the iron, and what the last gates name."""
-    named = {
-        key
-        for gate in LAST_GATES
-        if gate in kept.book.gates
-        for key in kept.book.gates[gate].cautions
-    }
+    """Cautions that a new owner needs: what is in the iron, and what the running gates name."""
+    iron = {key for key, caution in kept.book.cautions.items() if caution.stays}
+    named = {key for gate in kept.book.gates.values() if gate.running for key in gate.cautions}
     asked = {
         key
         for key, caution in kept.book.cautions.items()
         for point in _points(kept).values()
         if set(point.before_closing) & set(caution.dangers)
     }
-    return {*IN_THE_IRON, *named, *asked}
+    return iron | named | asked
 
 
 def _not_measured(kept: Kept) -> tuple[Under, ...]:

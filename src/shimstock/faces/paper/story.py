@@ -100,7 +100,9 @@ def _are(count: int) -> str:
 
 
 def _leaks(joints: JointsTold) -> str:
-    checked = f"{joints.on_paint_checked} of {some(joints.on_paint, 'paint joint')} leak-checked"
+    seen = joints.on_paint_checked + joints.on_paint_chalked
+    how = "leak-checked" + (" or chalk-dry" if joints.on_paint_chalked else "")
+    checked = f"{seen} of {some(joints.on_paint, 'paint joint')} {how}"
     if not joints.leaking:
         return checked
     return f"{checked}; {some(len(joints.leaking), 'joint')} found wet: {listed(joints.leaking)}"

@@ -94,7 +94,7 @@ def _fill(figure: Figure, bore: Bore) -> None:
         right.set_xlabel(f"as finished, {bore.unit}")
     axes.set_ylabel(bore.along)
     figure.subplots_adjust(
-        left=_room(figure, bore.depths), right=0.98, top=0.9, bottom=0.24, wspace=0.08
+        left=_room(figure, bore.depths), right=0.95, top=0.9, bottom=0.24, wspace=0.08
     )
     figure.suptitle(bore.title, fontsize=8, fontweight="bold", y=0.98)
     figure.legend(loc="lower center", ncols=2, frameon=False, fontsize=6.5, handlelength=4)

@@ -4,8 +4,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from shimstock.trade.measure.words import between
 from shimstock.trade.numbers.limits import Range
-from shimstock.trade.numbers.quantity import show
 
 NONE = "–"
 """What stands in a cell of a table that has nothing to say."""
@@ -77,17 +77,12 @@ def called(name: str, piece: str) -> str:
 def from_to(wanted: Range | None) -> str:
     """A range of a book as a table shows it.
 
-    >>> from_to(Range(5.75, 5.7515, "in", "")), from_to(Range(None, 5.76, "in", ""))
-    ('5.7500 to 5.7515 in', 'at most 5.7600 in')
+    >>> from_to(Range(None, 5.76, "in", "max 5.76 in")), from_to(None)
+    ('at most 5.76 in', '–')
     """
     if wanted is None or (wanted.low is None and wanted.high is None):
         return NONE
-    if wanted.low is None and wanted.high is not None:
-        return f"at most {show(wanted.high, wanted.unit)}"
-    if wanted.high is None and wanted.low is not None:
-        return f"at least {show(wanted.low, wanted.unit)}"
-    low, high = (show(end or 0.0, wanted.unit) for end in (wanted.low, wanted.high))
-    return low if low == high else f"{low.removesuffix(f' {wanted.unit}')} to {high}"
+    return between(wanted)
 
 
 def joined(texts: Iterable[str], between: str = "; ") -> str:

@@ -17,6 +17,7 @@ class Caution(Entry):
     mark: str | None = None
     dangers: Names = Field((), description="Danger words of joints that call it up.")
     jobs: str | None = Field(None, description="Work that calls it up.")
+    stays: bool = Field(False, description="In the machine itself, whoever has it.")
     do: str
     never: str
     defer: str | None = None

@@ -39,6 +39,13 @@ def said(
     return f"{read}: {verdict}, {side or named(limit, value)}"
 
 
+def word_of(figure: Figure, verdict: Verdict) -> str:
+    """The verdict in a word: a setting is never worn, it is out of its setting."""
+    if verdict is Verdict.WORN_OUT and figure.kind == "setting":
+        return "out of setting"
+    return verdict.value
+
+
 def decimals_worth(expanded: float, unit: str) -> int:
     """How many decimals a value is worth: the last is the first that its ± leaves open.
 
