@@ -28,7 +28,7 @@ def test_found_and_finished_stand_on_one_line(worked_on, read):
     text = read(worked_on)
 
     assert "liner taper, 1 F2 put right" in text
-    assert "0.0000 to 0.0010 in at most 0.0050 in 0.0060 in ▲ worn out 0.0001 in ● good" in text
+    assert "0.000 to 0.001 in at most 0.0050 in 0.0060 in ▲ worn out 0.0001 in ● good" in text
     assert "valve lift F4 worked out on page" in text
 
 
