@@ -50,11 +50,13 @@ figures:
   end-float: {name: end float, mark: F3, of: case, new: 0.004 .. 0.008 in, limit: max 0.012 in,
               with: dial gauge}
   lift: {name: valve lift, mark: F4, of: head, new: 0.300 .. 0.310 in, limit: min 0.290 in}
+settings:
+  idle: {name: idle speed, mark: F5, of: case, new: 580 .. 620 rpm, with: hand tachometer}
 cautions:
   asbestos:
     {name: Asbestos in old gaskets, dangers: [asbestos], do: Wet it first, never: no air gun,
      defer: the waste authority, source: common practice no source}
-  rollover: {name: No roll bar, do: low gear, never: no passengers, defer: the bar's maker}
+  rollover: {name: No roll bar, stays: yes, do: low gear, never: no passengers, defer: the bar's maker}
   battery: {name: Battery acid, do: goggles, never: no sparks}
 gates:
   paint:

@@ -119,7 +119,7 @@ def test_a_verdict_that_was_accepted_says_by_whom(worked_on, do):
 def test_figures_without_a_reading_are_listed(worked_on):
     left = told(worked_on).left
 
-    assert left.not_measured_count == 2  # the bore of liner 2 and its taper
+    assert left.not_measured_count == 3  # the bore of liner 2, its taper, and the idle speed
     assert left.not_measured[0].items == ("liner bore (2)", "liner taper (2)")
 
 

@@ -32,10 +32,17 @@ def test_found_and_finished_stand_on_one_line(worked_on, read):
     assert "valve lift F4 worked out on page" in text
 
 
+def test_a_setting_is_out_of_setting_and_not_worn(worked_on, do, read):
+    do.take_reading(figure="idle", typed="705")
+
+    assert "idle speed F5 worked out on page" in read(worked_on)
+    assert "580 to 620 rpm – 705 rpm ▲ out of setting" in read(worked_on)
+
+
 def test_a_figure_with_its_page_is_not_called_a_stand_in(worked_on, read):
     text = read(worked_on)
 
-    assert "3 of the 4 figures and settings used here are stand-in figures" in text
+    assert "4 of the 5 figures and settings used here are stand-in figures" in text
     assert "5.7592 in ◐ serviceable 5.7701 in" in text.replace("◇ borderline", "◐ serviceable")
     assert "page 41" in text
 

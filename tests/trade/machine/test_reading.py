@@ -4,7 +4,8 @@ import json
 
 import pytest
 
-from shimstock.trade.machine.reading import read_book, schema
+from shimstock.trade.machine.reading import read_book
+from shimstock.trade.machine.schema import schema
 from shimstock.trade.machine.sheet import BookErrors
 
 SMALL = """\

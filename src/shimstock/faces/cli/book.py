@@ -50,7 +50,8 @@ def check(file: BookFile) -> Answer:
         "title": "what it describes",
         "type": "object",
         "properties": "the fields of a book",
-        "required": "those that must be there",
+        "if": "whether it extends no starter",
+        "then": "what must be there then",
         "additionalProperties": "false: no unknown fields",
         "description": "what a book is",
         "$defs": "what stands in each section",
@@ -60,9 +61,9 @@ def schema() -> Answer:
     """Print the format of a book as JSON Schema, for an editor to complete it by."""
     import json
 
-    from shimstock.trade.machine import reading
+    from shimstock.trade.machine import schema as book_schema
 
-    described = reading.schema()
+    described = book_schema.schema()
     return Answer(described, [Verbatim(json.dumps(described, indent=2, ensure_ascii=False))])
 
 

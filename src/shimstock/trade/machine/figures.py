@@ -76,7 +76,9 @@ class Figure(Entry):
     new: RangeText | None = None
     limit: Limits = ()
     with_: str | None = Field(None, description="The instrument.")
-    at: Annotated[At | None, BeforeValidator(_at)] = None
+    at: Annotated[
+        At | None, BeforeValidator(_at, json_schema_input_type=At | int | tuple[str, ...] | None)
+    ] = None
     judge: Literal["worst", "mean"] = "worst"
     derive: Derive | None = None
     pair: LimitText | None = Field(

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from functools import cached_property
-from typing import Annotated, Any, Literal
+from typing import Annotated, Literal
 
 from pydantic import BeforeValidator, Field, model_validator
 
 from shimstock.trade.machine.entry import Entry
-from shimstock.trade.machine.texts import Length, Minutes, Names, Torque
+from shimstock.trade.machine.texts import Length, Minutes, Names, Torque, listed
 from shimstock.trade.machine.words import Seals
 
 
@@ -67,10 +67,6 @@ class AnyOf(Entry):
     any_of: tuple[Names, ...] = Field(min_length=1)
 
 
-def _after(value: Any) -> Any:
-    return [value] if isinstance(value, str | dict | AnyOf) else value
-
-
 class Settles(Entry):
     """A measure that closing a joint sets."""
 
@@ -85,16 +81,23 @@ class Joint(Entry):
     name: str
     mark: str | None = None
     between: Names = Field(min_length=2, description="The parts that meet, the moved one first.")
-    seals: Annotated[tuple[Seals, ...], BeforeValidator(lambda v: [v] if isinstance(v, str) else v)]
+    seals: Annotated[
+        tuple[Seals, ...],
+        BeforeValidator(listed, json_schema_input_type=Seals | tuple[Seals, ...]),
+    ]
     on_paint: bool = Field(False, description="A weep here runs over painted surfaces.")
-    after: Annotated[tuple[str | AnyOf, ...], BeforeValidator(_after)] = ()
+    after: Annotated[
+        tuple[str | AnyOf, ...],
+        BeforeValidator(listed, json_schema_input_type=str | AnyOf | tuple[str | AnyOf, ...]),
+    ] = ()
     open: Minutes
     close: Minutes
     reaches: Names = Field((), description="Parts that can be seen or touched once it is open.")
     shows: str | None = Field(None, description="What else comes to light: marks, faces, passages.")
     uses: tuple[Use, ...] = ()
     fasteners: Annotated[
-        tuple[Fasteners, ...], BeforeValidator(lambda v: [v] if isinstance(v, dict) else v)
+        tuple[Fasteners, ...],
+        BeforeValidator(listed, json_schema_input_type=Fasteners | tuple[Fasteners, ...]),
     ] = ()
     dangers: Names = Field((), description="Danger words that call up cautions.")
     hands: int = Field(1, ge=1, description="People needed.")

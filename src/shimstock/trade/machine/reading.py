@@ -71,24 +71,6 @@ def read_book(text: str, name: str = "book") -> Book:
     return book
 
 
-def schema() -> dict[str, Any]:
-    """The format of a book as JSON Schema, so that an editor can complete and check it."""
-    described = Book.model_json_schema(by_alias=True)
-    described["$schema"] = "https://json-schema.org/draft/2020-12/schema"
-    described["title"] = "A shimstock book"
-    _allow_taking_away(described)
-    return described
-
-
-def _allow_taking_away(described: dict[str, Any]) -> None:
-    """Let an entry be empty, which takes away what the starter has under that name."""
-    for section in SECTIONS:
-        entries = described["properties"][section]
-        entries["additionalProperties"] = {
-            "anyOf": [entries["additionalProperties"], {"type": "null"}]
-        }
-
-
 def _keys(section: Any) -> frozenset[str]:
     return frozenset(section) if isinstance(section, dict) else frozenset()
 

@@ -48,7 +48,8 @@ def _limits(value: object) -> tuple[Limit, ...]:
     return tuple(_limit(item) for item in items)
 
 
-def _listed(value: object) -> object:
+def listed(value: object) -> object:
+    """One thing as a list of one; a list as it is."""
     return value if isinstance(value, list | tuple) else [value]
 
 
@@ -78,7 +79,9 @@ Torque = Annotated[Quantity, *_TORQUE]
 RangeText = Annotated[Range, *_RANGE]
 LimitText = Annotated[Limit, *_LIMIT]
 Limits = Annotated[tuple[Limit, ...], BeforeValidator(_limits), _LIMITS_SCHEMA]
-Names = Annotated[tuple[str, ...], BeforeValidator(_listed)]
+Names = Annotated[
+    tuple[str, ...], BeforeValidator(listed, json_schema_input_type=str | tuple[str, ...])
+]
 
 
 def same_kind(first: str, second: str) -> bool:
