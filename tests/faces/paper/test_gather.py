@@ -120,7 +120,7 @@ def test_figures_without_a_reading_are_listed(worked_on):
     left = told(worked_on).left
 
     assert left.not_measured_count == 3  # the bore of liner 2, its taper, and the idle speed
-    assert left.not_measured[0].items == ("liner bore (2)", "liner taper (2)")
+    assert left.not_measured[0].items == ("liner bore (2)", "liner taper (2)", "idle speed")
 
 
 def test_a_bore_is_charted_with_the_size_that_cleans_it_up(untouched, do):
