@@ -61,11 +61,14 @@ def working_lines(row: Any) -> list[str]:
 
 def verdict_block(book: Book, row: Any) -> list[Shown]:
     """One verdict: the word, the figure, what it says, what settles it, what to do."""
+    from shimstock.trade.machine.words import Verdict
+    from shimstock.trade.measure.words import word_of
     from shimstock.workshop.wording import figure_named
 
     name = figure_named(book, row.figure, row.piece)
     mark = f" [{STAND_IN}]" if book.measures[row.figure].stand_in else ""
-    lines: list[Shown] = [f"{row.verdict.upper()}: {name}, {row.stage}{mark}", f"  {row.says}"]
+    word = word_of(book.measures[row.figure], Verdict(row.verdict)) if row.verdict else "size only"
+    lines: list[Shown] = [f"{word.upper()}: {name}, {row.stage}{mark}", f"  {row.says}"]
     if row.p is not None and "chance" not in row.says:
         lines += [f"  Chance of being within the limit: {_chance(row.p)}"]
     for label, name in (("Settles it", "settles"), ("What to do", "remedy")):
