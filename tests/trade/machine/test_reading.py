@@ -115,6 +115,8 @@ def test_all_faults_are_told_at_once_with_their_lines():
         ("reaches: [pump]", "reaches: [pmp]", "did you mean 'pump'?"),
         ("set: pumps}", "set: pump}", "did you mean 'pumps'?"),
         ("limit: max 6.1350 in", "limit: max 6.1255 in", "inside the new range"),
+        ("new: 580 .. 620 rpm", "new: 580 .. 620 rpm, nominal: 5 in", "but the figure is measured"),
+        ("limit: max 6.1350 in", "limit: [max 6.1350 in, max 6.2 in]", "twice on one side"),
         ("  idle:", "  gap:", "also among the figures"),
         ("  hood:", "  Hood Top:", "cannot be typed easily"),
         ("  strap:", "  case:", "a part and of a joint"),

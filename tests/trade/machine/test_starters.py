@@ -6,6 +6,7 @@ machine in particular.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from itertools import product
 
@@ -307,8 +308,8 @@ def test_no_two_things_share_a_name(books: dict[str, Book], name: str) -> None:
 
     keys = [*book.parts, *book.joints, *book.figures, *book.settings]
     names = [entry.name.casefold() for entry in (*book.parts.values(), *book.joints.values())]
-    assert len(set(keys)) == len(keys)
-    assert len(set(names)) == len(names)
+    assert [key for key, times in Counter(keys).items() if times > 1] == []
+    assert [name for name, times in Counter(names).items() if times > 1] == []
 
 
 @pytest.mark.parametrize("name", MACHINES)

@@ -22,6 +22,8 @@ DRUM = figure(
         (BORE, 5.7661, 0.040),
         (BORE, 5.7861, 0.060),
         (JOURNAL, 3.7458, -0.010),
+        (JOURNAL, 3.7440, -0.010),  # the book gives no allowance: 0.004 in, common practice
+        (JOURNAL, 3.7439, -0.020),
         (JOURNAL, 3.7430, -0.020),
         (DRUM, 10.022, 0.040),
         (DRUM, 10.012, 0.020),

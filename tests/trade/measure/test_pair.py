@@ -62,3 +62,8 @@ def test_without_a_pair_limit_nothing_is_compared():
 @given(st.floats(80, 120), st.floats(80, 120))
 def test_the_order_of_the_pieces_does_not_matter(a, b):
     assert together(SHARE, a=a, b=b).value == together(SHARE, a=b, b=a).value
+
+
+@pytest.mark.parametrize("of", [SHARE, LOWEST])
+def test_two_that_give_nothing_have_no_share_of_each_other(of):
+    assert together(of, a=0, b=0) is None

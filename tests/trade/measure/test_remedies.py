@@ -152,3 +152,66 @@ def test_a_set_without_a_proof_is_put_right_and_not_called_no_pair():
 
     assert What.NOT_A_PAIR not in {each.what for each in found}
     assert any("shim under the liner" in each.says for each in found)
+
+
+@pytest.mark.parametrize(
+    ("left", "said"),
+    [
+        ({}, "left brake drum is not measured"),
+        ({"drum-diameter left": "10.0590 10.0580 10.0585"}, "left brake drum is borderline"),
+        ({"drum-diameter left": "10.0180 10.0160 10.0170"}, "left brake drum is within its limits"),
+    ],
+)
+def test_what_is_not_known_to_be_good_is_not_called_within_its_limits(left, said):
+    typed = {"drum-diameter right": "10.0120 10.0010 10.0100", **left}
+    (remedy,) = about("drum-diameter", what_to_do(**typed))
+
+    assert [why for why in remedy.because if "set" in why] == [
+        f"{said}, but the set stays together: one size for all"
+    ]
+
+
+def bored(skirt, size="+0.020 in"):
+    """What to do about two tapered liners with pistons in hand, the first of this skirt."""
+    typed = {
+        "liner-bore 1": "5.7592 5.7554 5.7532 5.7568 5.7546 5.7528",
+        "liner-bore 2": "5.7560 5.7542 5.7524 5.7550 5.7538 5.7522",
+    }
+    readings = read(BOOK, **typed)
+    skirts = {"piston-skirt 1": skirt, "piston-skirt 2": "5.7628"}
+    readings |= read(BOOK, Stage.FINISHED, **skirts)
+    pieces = {
+        ("piston", "1"): PieceNow(PartWord.IN_HAND, size=size),
+        ("piston", "2"): PieceNow(PartWord.IN_HAND, size="+0.020 in"),
+    }
+    return remedies(BOOK, verdicts(BOOK, readings), pieces)
+
+
+@pytest.mark.parametrize(("skirt", "holds"), [("5.7628", 0), ("5.8028", 1), ("5.7428", 1)])
+def test_a_piston_of_another_size_in_the_right_box_holds_the_sheet(skirt, holds):
+    (remedy,) = [each for each in bored(skirt) if each.what is What.MACHINE]
+
+    assert [("right size?" in reason) for reason in remedy.held] == [True] * holds
+
+
+@pytest.mark.parametrize("size", ["20 thou", "0.508 mm", "+.020 in", " +0.020 IN "])
+def test_one_size_spelled_in_two_ways_is_one_size(size):
+    assert [each for each in bored("5.7628", size) if each.what is What.NOT_A_PAIR] == []
+
+
+def test_one_make_spelled_in_two_ways_is_one_make():
+    pieces = {
+        ("injection-pump-1", ""): PieceNow(maker="Mark K"),
+        ("injection-pump-2", ""): PieceNow(maker="mark k "),
+    }
+
+    assert [each for each in what_to_do(pieces) if each.what is What.NOT_A_PAIR] == []
+
+
+def test_one_pump_proved_by_itself_makes_no_pair():
+    pieces = {
+        ("injection-pump-1", ""): PieceNow(PartWord.PASSED, maker="Alder", proved_pair=True),
+        ("injection-pump-2", ""): PieceNow(PartWord.PASSED, maker="Rowan"),
+    }
+
+    assert any(each.what is What.NOT_A_PAIR for each in what_to_do(pieces))

@@ -65,6 +65,8 @@ def test_an_unknown_instrument_is_as_good_as_the_last_digit_typed():
         (BORE, 5.68, 5.82),  # largest oversize plus limit away from nominal
         (JOURNAL, 3.716, 3.784),
         (LASH, 0, 0.12),  # ten times the limit
+        (figure(new="0.02 .. 0.05 in", limit="max 0.10 in"), 0, 1.0),  # still a clearance
+        (figure(new="0.05 .. 0.10 in", limit="max 0.15 in"), 0, 0.30),  # no longer
         (PRESSURE, 0, 90),  # twice the largest figure
         (figure(new="2.2495 .. 2.2498 in", limit="min 2.2475 in"), 2.2245, 2.2728),
         (figure(limit="max 1 in", plausible="0.2 .. 0.9 in"), 0.2, 0.9),
@@ -111,3 +113,18 @@ def test_a_mean_of_several_is_surer_than_one_only_by_the_step_read():
     # from memory of JCGM 100: √(δ²/12/4 + a²/3) with δ = 0.0001 and a = 0.0003
     assert four.u(5.75) == pytest.approx(((1e-4**2 / 48) + (3e-4**2 / 3)) ** 0.5)
     assert four.u(5.75) < one.u(5.75)
+
+
+def test_what_wears_away_is_never_many_times_as_thick_as_new():
+    margin = figure(new="0.062 .. 0.094 in", limit="min 0.047 in", **{"with": "rule"})
+
+    with pytest.raises(SlippedDigit):
+        understand("valve-margin", margin, ["0.62"])
+    assert understand("valve-margin", margin, ["0.010"]).values == (0.010,)
+    assert understand("rivet-depth", margin, ["-0.010"]).values == (-0.010,)
+
+
+def test_a_difference_that_should_be_nothing_may_be_ten_times_its_limit():
+    weight = figure(name="Weight over the lighter", new="0 .. 0.5 oz", limit="max 1.0 oz")
+
+    assert understand("piston-weight", weight, ["3.2"]).values == (3.2,)

@@ -2,9 +2,13 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from published.as_printed import as_printed
 from shimstock.trade.machine.words import Verdict
+from shimstock.trade.measure.gasket_share import gasket_shares
+from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.predicted import after_repair
 from shimstock.trade.measure.train import rock
+from shimstock.trade.numbers.instruments import named
 from trade.measure.typed import diesel
 
 BOOK = diesel()
@@ -136,3 +140,54 @@ def test_a_gasket_that_explains_more_than_all_of_it_proves_no_wear():
     assert link.judged.verdict is Verdict.WORN_OUT
     assert all(share.left < 0 for share in link.gasket)
     assert link.verdict is Verdict.BORDERLINE
+
+
+def test_a_whole_within_its_limit_is_not_called_doubtful():
+    found = rock(BOOK, "fan-drive", [["0.25"]], within=0.02).total
+
+    assert found.verdict is Verdict.SERVICEABLE
+    assert rock(BOOK, "fan-drive", [["0.35"]], within=0.02).total.verdict is Verdict.BORDERLINE
+
+
+def test_a_thin_gasket_hides_wear():
+    # hand sum: (0.145 − 0.10)/10/1.3333·2 = 0.00675 in of lash; 0.010 in too thin a gasket hides
+    # 0.0052 (14.5°) to 0.0073 in (20°) of it: with the right one 0.0119 to 0.0140, the limit 0.012
+    link = rock(
+        BOOK, "fan-drive", [["0.24"], ["0.145"], ["0.10"]], within=0.02, gasket_found="0.005 in"
+    ).links[1]
+
+    assert [share.left for share in link.gasket] == [as_printed("0.0119"), as_printed("0.0140")]
+    assert link.verdict is Verdict.BORDERLINE
+    assert "the thin gasket hides 0.0052 in to 0.0073 in" in link.says
+    assert "rock again" in link.says
+
+
+def test_a_thick_gasket_may_be_all_that_keeps_a_mesh_from_being_tight():
+    link = rock(
+        BOOK, "fan-drive", [["0.24"], ["0.1300"], ["0.09"]], within=0.002, gasket_found="0.020 in"
+    ).links[1]
+
+    # hand sum: (0.13 − 0.09)/13.333·2 = 0.0060; less 0.0026 to 0.0036: 0.0034 and 0.0024, where
+    # the book allows no less than 0.0030
+    assert [share.left for share in link.gasket] == [as_printed("0.0034"), as_printed("0.0024")]
+    assert link.verdict is Verdict.BORDERLINE
+
+
+def test_a_little_less_than_no_play_is_not_called_tight():
+    found = rock(BOOK, "fan-drive", [["0.30"], ["0.31"], ["0.09"]], within=0.02).links[0]
+
+    assert found.verdict is Verdict.NOT_MEASURED
+    assert "rock both holds again" in found.says
+
+
+def test_without_a_pressure_angle_in_the_book_both_usual_ones_are_tried():
+    # Gears of that age are cut at 14.5° or 20°; common practice, no source.
+    (mesh,) = [link for link in BOOK.trains["fan-drive"].links if link.spread_by]
+    unsaid = mesh.model_copy(update={"pressure_angles": ()})
+    lash = rocked([0.06, 0.2, 0.09]).links[1].judged
+    measured = Measured(lash.value, lash.working, 0.001, "in", "j", named("dial gauge", "in"))
+
+    shares = gasket_shares(unsaid, BOOK.measures[mesh.figure], measured, 0.015)
+
+    assert [share.angle for share in shares] == [14.5, 20.0]
+    assert [share.added for share in shares] == [as_printed("0.0078"), as_printed("0.0109")]

@@ -1,3 +1,4 @@
+from published.as_printed import as_printed
 from shimstock.trade.machine.state import VerdictNow
 from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.verdicts import verdicts
@@ -81,3 +82,44 @@ def test_journals_ground_before_are_held_against_their_undersize():
         verdicts(BOOK, read(BOOK, **{"rod-journal": throws})).latest("rod-journal").verdict
         is Verdict.GOOD
     )
+
+
+def test_a_taper_is_told_in_its_own_unit():
+    # hand sum: 0.0060 in and 0.0024 in are 0.1524 mm and 0.06096 mm; ISO 1: 25.4 mm to the inch
+    book = diesel(
+        """
+figures:
+  liner-taper: {new: 0 .. 0.03 mm, limit: max 0.13 mm}
+  liner-out-of-round: {new: 0 .. 0.02 mm, limit: max 0.08 mm}
+"""
+    )
+    six = "5.7592 5.7554 5.7532 5.7568 5.7546 5.7528"
+    found = verdicts(book, read(book, **{"liner-bore 1": six}))
+
+    taper, round_ = (found.latest(key, "1") for key in ("liner-taper", "liner-out-of-round"))
+    assert (taper.value, taper.unit, taper.verdict) == (as_printed("0.1524"), "mm", "worn out")
+    assert (round_.value, round_.verdict) == (as_printed("0.06096"), "serviceable")
+    assert disagreements(found) == []
+
+
+def test_heights_of_two_are_compared_end_with_like_end():
+    # hand sum: lowest places differ by 0.0004, highest by 0.0009; 0.0028 would be highest of one
+    # against lowest of the other
+    heights = {
+        "liner-protrusion 1": "0.0021 0.0040 0.0030 0.0030",
+        "liner-protrusion 2": "0.0025 0.0049 0.0032 0.0034",
+    }
+    found = verdicts(BOOK, read(BOOK, **heights))
+
+    assert found.latest("liner-protrusion", "together").value == as_printed("0.0009")
+
+
+def test_a_bore_read_at_its_worst_place_alone_is_not_taken_for_an_oversize():
+    # 0.0112 over the limit if it is standard, good if it is at +0.020: one place cannot tell
+    found = verdicts(BOOK, read(BOOK, **{"liner-bore 1": "5.7712 - - - - -"}))
+    whole = verdicts(
+        BOOK, read(BOOK, **{"liner-bore 1": "5.7712 5.7708 5.7704 5.7710 5.7707 5.7703"})
+    )
+
+    assert found.latest("liner-bore", "1").verdict is Verdict.WORN_OUT
+    assert whole.latest("liner-bore", "1").verdict is Verdict.GOOD

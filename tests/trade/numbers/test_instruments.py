@@ -97,3 +97,9 @@ def test_every_instrument_can_be_named_by_its_own_name():
     for _, versions in KNOWN:
         for one in versions:
             assert named(one.name, one.unit).name == one.name
+
+
+@pytest.mark.parametrize("expanded", [0, -0.0003, float("nan")])
+def test_no_gauge_is_good_to_nothing(expanded):
+    with pytest.raises(NotUnderstood, match="above nothing"):
+        good_to(expanded, "in")

@@ -305,3 +305,19 @@ def test_limits_in_another_unit():
     for wrong in ("6.1 in", "max", "max 6.1", "most 6 in"):
         with pytest.raises(NotUnderstood):
             parse_limit(wrong)
+
+
+@pytest.mark.parametrize(
+    ("typed", "unit", "value"),
+    [
+        ("1.5 thou of an inch", "in", 0.0015),
+        ("2 thousandths of an inch", "in", 0.002),
+        ("3 thousandths", "in", 0.003),
+        ("40 lbs/in2", "psi", 40),
+        ("40 lb per sq in", "psi", 40),
+        ("40 lbs. per sq. in.", "psi", 40),
+        ("700 r.p.m.", "rpm", 700),
+    ],
+)
+def test_units_as_old_books_spell_them(typed, unit, value):
+    assert parse(typed, unit=unit).value == pytest.approx(value)

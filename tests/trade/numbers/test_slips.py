@@ -59,3 +59,16 @@ def test_every_offer_lies_in_the_range_and_each_once(value, low, unit):
     got = slips(value, unit, low, low * 1.3)
     assert all(low <= slip.value <= low * 1.3 for slip in got)
     assert len({slip.value for slip in got}) == len(got) <= 4
+
+
+@pytest.mark.parametrize("typed", ["57592", "5.592", "5.792", ".7592"])
+def test_a_point_or_a_digit_left_out_is_offered(typed):
+    low, high = (5.755, 5.765) if typed == "5.792" else (5.68, 5.82)
+    got = slips(float(typed), "in", low, high, typed=typed, near=5.7554)
+
+    assert 5.7592 in [round(slip.value, 4) for slip in got]
+
+
+def test_a_digit_left_out_is_said_so():
+    (slip,) = slips(5.585, "in", 5.74, 5.77, typed="5.585", near=5.7554)
+    assert slip.how == "a 7 left out: 5.7585 in"

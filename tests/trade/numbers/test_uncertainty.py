@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 from uncertainties import ufloat
 
 from published.as_printed import as_printed
+from shimstock.trade.numbers.formula import evaluate
 from shimstock.trade.numbers.uncertainty import (
     Combined,
     Component,
@@ -53,7 +54,9 @@ def test_gum_h1_difference_of_the_two_gauges():
 
 
 def test_gum_h1_length_of_the_gauge():
-    assert as_printed("50000838") == L_S + D - L_S * (0 * THETA + ALPHA_S * 0)
+    # H.1.6: δα and δθ are 0 in the mean, so that only l_s and d are left.
+    given = {"l_s": L_S, "d": D, "δα": 0.0, "θ": THETA, "α_s": ALPHA_S, "δθ": 0.0}
+    assert evaluate("l_s + d − l_s·(δα·θ + α_s·δθ)", given) == as_printed("50 000 838")
 
 
 def test_gum_h1_combined_uncertainty():
@@ -137,7 +140,8 @@ def test_doebelin_3_2_and_3_3_shaft_power(r, f, length, t, worst, root):
 def test_nist_tn_1900_e13_expansion_coefficient():
     # NIST TN 1900, example E13.
     l0, l1, t0, t1 = 1.4999, 1.5021, 288.15, 373.10
-    alpha = (l1 - l0) / (l0 * (t1 - t0))
+    given = {"L_0": l0, "L_1": l1, "T_0": t0, "T_1": t1}
+    alpha = evaluate("(L_1 − L_0)/(L_0·(T_1 − T_0))", given)
     parts = [
         Component("L0", -l1 / (l0**2 * (t1 - t0)), 0.0001),
         Component("L1", 1 / (l0 * (t1 - t0)), 0.0002),

@@ -203,3 +203,44 @@ def test_a_size_that_need_not_be_the_same_may_differ():
     now = machine(joints={"left-pump-seat": READY}, pieces=pieces, answers={"linings": ("new", "")})
 
     assert why(now, "left-pump-seat", gaskets=["O-ring"]) == []
+
+
+def pump_seat_with(word):
+    seat = JointNow(JointWord.GASKET_READY, faces_clean=True, gaskets_ready=("O-ring",))
+    answers = {"linings": ("new", "")}
+    mate = {("pump", "right"): piece(word)}
+    return machine(joints={"left-pump-seat": seat}, pieces=mate, answers=answers)
+
+
+@pytest.mark.parametrize(
+    "word",
+    ["rejected", "to be made", "wanted", "quoted", "on order", "in the post", "lent", "scrapped"],
+)
+def test_a_joint_is_not_closed_while_a_mate_is_gone(word):
+    (reason,) = why_not_close(pump_seat_with(PartWord(word)), "left-pump-seat")
+
+    assert (reason.what, reason.why, reason.hard) == ("Pumps", f"Pump, right is {word}", True)
+
+
+@pytest.mark.parametrize("word", ["fitted", "washed", "passed", "out at the bench", "built in"])
+def test_a_mate_that_is_only_elsewhere_is_not_gone(word):
+    assert why(pump_seat_with(PartWord(word)), "left-pump-seat") == []
+
+
+@pytest.mark.parametrize(
+    "word",
+    [
+        *("fitted", "passed", "passed with a note", "in hand"),
+        *("back and checked", "dry-fitted", "built in", "painted"),
+    ],
+)
+def test_parts_over_which_a_joint_may_be_closed(word):
+    assert why(cover(pieces={("governor", ""): piece(PartWord(word))})) == []
+
+
+def test_a_reading_as_finished_counts_before_the_one_as_found():
+    found = {("mesh", "", Stage.FOUND): VerdictNow(Verdict.WORN_OUT, "0.014 in")}
+    worn = {**FINISHED, ("mesh", "", Stage.FINISHED): VerdictNow(Verdict.WORN_OUT, "0.013 in")}
+
+    assert why(cover(verdicts={**FINISHED, **found})) == []
+    assert "0.013 in" in str(why(cover(verdicts={**found, **worn})))

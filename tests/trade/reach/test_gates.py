@@ -6,6 +6,7 @@ from shimstock.trade.reach.gates import gate, may_pass
 from shimstock.trade.reach.points import LEAK_CHECK
 from shimstock.trade.reach.target import UnknownName
 from trade.reach.small import OPEN, TODAY, machine, piece
+from trade.scenes.diesel import diesel
 
 DRY = JointNow(JointWord.LEAK_CHECKED)
 CHALKED = JointNow(JointWord.UNDISTURBED, dry_chalked_on=TODAY)
@@ -185,3 +186,14 @@ def test_a_gate_waits_for_the_one_before_it():
 def test_an_unknown_gate_is_answered_with_the_nearest():
     with pytest.raises(UnknownName, match="did you mean first-start"):
         gate(machine(), "first start")
+
+
+def test_a_figure_read_running_counts_only_once_the_engine_has_run():
+    found = {("fast-idle", "", Stage.FOUND): VerdictNow(Verdict.WORN_OUT, "1344 rpm")}
+
+    def readings(key):
+        points = gate(diesel(verdicts=found), key).open_points
+        return [p.where for p in points if p.kind == "reading" and p.where == "fast-idle"]
+
+    assert readings("first-start") == []
+    assert readings("handing-over") == ["fast-idle"]

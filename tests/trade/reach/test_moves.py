@@ -140,3 +140,38 @@ def test_a_piece_must_be_named_where_there_are_several():
         may_move_piece(machine(), "pump", "middle", PartWord.OFF)
     with pytest.raises(UnknownName, match="did you mean pump"):
         may_move_piece(machine(), "pumps", "", PartWord.OFF)
+
+
+@pytest.mark.parametrize("to", [JointWord.SEALED, JointWord.TORQUED, JointWord.DRY_FITTED])
+def test_a_joint_that_was_never_open_is_not_closed(to):
+    (reason,) = may_move_joint(machine(), "hood-bolts", to)
+
+    assert reason.hard and f"cannot become {to}" in reason.why
+
+
+@pytest.mark.parametrize(
+    ("word", "to"),
+    [
+        (PartWord.PASSED, PartWord.SCRAPPED),
+        (PartWord.BAGGED, PartWord.ON_ORDER),
+        (PartWord.FITTED, PartWord.IN_THE_POST),
+        (PartWord.LENT, PartWord.BUILT_IN),
+        (PartWord.SCRAPPED, PartWord.PASSED),
+        (PartWord.AT_MACHINIST, PartWord.DRY_FITTED),
+    ],
+)
+def test_a_piece_leaves_no_state_out(word, to):
+    (reason,) = moved(word, to, part="governor", which="")
+
+    assert reason.hard and f"is {word}, and cannot become {to}" in reason.why
+
+
+def test_one_of_a_pair_is_not_proved_by_itself():
+    pieces = {
+        ("pump", "left"): piece(maker="Ash", proved_pair=True),
+        ("pump", "right"): piece(maker="Birch"),
+    }
+
+    (reason,) = may_move_piece(machine(pieces=pieces), "pump", "left", PartWord.BUILT_IN)
+
+    assert "not proved a pair" in reason.why

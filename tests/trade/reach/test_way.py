@@ -85,6 +85,14 @@ def test_steps_to_look_out_for():
     ]
 
 
+def test_a_heavy_part_wants_two_people_whatever_the_book_says_of_hands():
+    one_hand = book({"head-face": {**JOINTS["head-face"], "hands": 1}})
+
+    (step,) = way_in(machine(of=one_hand), ["head-face"]).heavy
+
+    assert (step.hands, step.lifts) == (2, "Head")
+
+
 def test_what_else_comes_into_reach():
     assert way_in(machine(), ["governor-base"]).reaches == (
         "hood",

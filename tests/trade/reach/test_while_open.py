@@ -39,7 +39,13 @@ def test_a_sum_that_makes_no_sense_is_refused(wrong):
 
 @pytest.mark.parametrize(
     ("chance", "words"),
-    [(0.5, "about one in two"), (0.98, "nearly certain"), (0.06, "about one in twenty")],
+    [
+        (0.5, "about one in two"),
+        (0.9, "about nine in ten"),
+        (0.96, "nearly certain"),
+        (0.06, "about one in twenty"),
+        (0.02, "less than one in forty"),
+    ],
 )
 def test_a_chance_is_said_as_people_say_it(chance, words):
     assert in_words(chance) == words

@@ -1,7 +1,6 @@
 """Both brakes are opened; is the axle seal done as well? Times and money are invented."""
 
-import pytest
-
+from published.as_printed import as_printed
 from shimstock.trade.machine.state import JointNow
 from shimstock.trade.machine.words import JointWord
 from shimstock.trade.reach.closing import why_not_close
@@ -37,9 +36,9 @@ def test_the_seal_pays_above_about_one_in_two():
         minutes_now=80, minutes_later=215, paint_minutes=60, money_now=16, money_later=16, rate=10
     )
 
-    assert worked.working.value("C_n") == pytest.approx(29.3, abs=0.05)
-    assert worked.working.value("C_l") == pytest.approx(61.8, abs=0.05)
-    assert worked.value == pytest.approx(0.47, abs=0.005)
+    assert worked.working.value("C_n") == as_printed("29.3")
+    assert worked.working.value("C_l") == as_printed("61.8")
+    assert worked.value == as_printed("0.47")
     assert advice(worked.value) == "do it if you think it more likely than about one in two"
     assert worked.working.disagreements() == []
 
@@ -52,7 +51,7 @@ def test_the_way_finds_the_seal_itself_with_its_own_times():
 
     seal = listed["right-axle-seal"]
     assert (seal.minutes_now, seal.minutes_later) == (80, 215)
-    assert seal.chance == pytest.approx(0.47, abs=0.005)
+    assert seal.chance == as_printed("0.47")
     assert seal.working.disagreements() == []
 
 

@@ -149,7 +149,16 @@ class Figure(Entry):
         typed = ", ".join(each.typed for each in self.limit)
         return Range(low, high, self.measured_in, typed)
 
-    @property
+    @cached_property
     def wears_up(self) -> bool:
-        """True where wear makes the reading larger."""
+        """True where wear makes the reading larger.
+
+        Of two limits, it wears away from the one that is an end of the new range; where neither or
+        both are, the first of them is the one it wears towards.
+        """
+        if len(self.limit) == 2 and self.as_new is not None and self.allowed is not None:
+            from_low = self.allowed.low == self.as_new.low
+            from_high = self.allowed.high == self.as_new.high
+            if from_low != from_high:
+                return from_low
         return not self.limit or self.limit[0].sense == "max"

@@ -44,8 +44,10 @@ def _limit(value: object) -> Limit:
 
 
 def _limits(value: object) -> tuple[Limit, ...]:
-    items = value if isinstance(value, list | tuple) else [value]
-    return tuple(_limit(item) for item in items)
+    limits = tuple(_limit(item) for item in (value if isinstance(value, list | tuple) else [value]))
+    if len({each.sense for each in limits}) < len(limits):
+        raise ValueError("is limited twice on one side; one max and one min would do")
+    return limits
 
 
 def listed(value: object) -> object:
@@ -54,18 +56,27 @@ def listed(value: object) -> object:
 
 
 def _text(read: Callable[[object], Any], says: str, *examples: str) -> tuple[Any, Any]:
-    schema = {"type": ["string", "number"], "description": says, "examples": list(examples)}
-    return BeforeValidator(read), WithJsonSchema(schema)
+    schema = {"type": "string", "pattern": _WITH_UNIT, "description": says}
+    return BeforeValidator(read), WithJsonSchema({**schema, "examples": list(examples)})
 
 
-_MINUTES = _text(_minutes, "Working time for one person.", "25 min", "1 h 20 min")
+# A number and, somewhere behind it, the first letter or sign of a unit; before it, max or min.
+_WITH_UNIT = r"\d.*[A-Za-zµΩ%°\"'″′]"
+_ONE_LIMIT = {
+    "type": "string",
+    "pattern": rf"^\s*([Mm][Aa][Xx]|[Mm][Ii][Nn])\.?\s.*{_WITH_UNIT}",
+    "description": "The limit of use: max or min, with its unit.",
+    "examples": ["max 6.1350 in", "min 85 psi"],
+}
+_TIME = {"description": "Working time for one person.", "examples": ["25 min", "1 h 20 min"]}
+_MINUTES = (
+    BeforeValidator(_minutes),
+    WithJsonSchema({"anyOf": [{"type": "number"}, {"type": "string", "pattern": r"\d"}], **_TIME}),
+)
 _LENGTH = _text(_length, "A length with its unit.", "0.015 in", "0.4 mm", "+0.020 in")
 _TORQUE = _text(_torque, "A tightening torque with its unit.", "24 lbf.ft", "33 N.m")
 _RANGE = _text(_range, "Lowest and highest, with the unit.", "6.1250 .. 6.1260 in")
-_LIMIT = _text(
-    _limit, "The limit of use: max or min, with its unit.", "max 6.1350 in", "min 85 psi"
-)
-_ONE_LIMIT = {"type": "string", "examples": ["max 6.1350 in"]}
+_LIMIT = (BeforeValidator(_limit), WithJsonSchema(_ONE_LIMIT))
 _LIMITS_SCHEMA = WithJsonSchema(
     {
         "description": "The limit of use, or two where both sides matter.",

@@ -14,11 +14,14 @@ from shimstock.trade.numbers.quantity import convert
 def at_size(figure: Figure, reading: Reading, stage: Stage) -> Figure:
     """The figure for the size that a reading belongs to; the figure itself where it is standard.
 
-    As found, a bore at an oversize can nowhere be smaller than it; as finished, it may be smaller
-    by no more than the clean-up, since it is finished to its piston. A drum, whose limit is one of
+    As found, a bore at an oversize can nowhere be smaller than it, and so every place must have
+    been read; as finished, it may be smaller by no more than the clean-up, since it is finished to
+    its piston. A drum, whose limit is one of
     the metal left, keeps its limit whatever it is turned to.
     """
     if not figure.sizes or usable_within_limit(figure):
+        return figure
+    if stage is Stage.FOUND and None in reading.values:
         return figure
     unit = figure.measured_in
     nominal = nominal_of(figure)

@@ -14,6 +14,7 @@ from shimstock.trade.numbers.working import Working
 from shimstock.trade.sums.gears.backlash_from_centre_distance import backlash_from_centre_distance
 
 USUAL_ANGLES = (14.5, 20.0)
+DOUBTFUL = (Verdict.WORN_OUT, Verdict.BORDERLINE)
 
 
 @dataclass(frozen=True)
@@ -68,14 +69,19 @@ def _share(link: Link, figure: Figure, lash: Measured, extra: float, angle: floa
 def explained(verdict: Verdict, shares: tuple[GasketShare, ...]) -> tuple[Verdict, str]:
     """The verdict on a mesh with a wrong gasket, and the sentence for it.
 
-    Worn only where it is worn at every possible angle; else the gasket is put right first.
+    Worn only where it is worn at every possible angle; else the gasket is put right first, where
+    the mesh is doubtful as found or would be with the right gasket.
     """
-    unit = shares[0].judged.unit
-    added = " to ".join(dict.fromkeys(show(s.added, unit) for s in (shares[0], shares[-1])))
-    left = " to ".join(dict.fromkeys(show(s.left, unit) for s in (shares[0], shares[-1])))
-    says = f"the gasket adds {added} of it, which leaves {left}"
-    if all(share.over for share in shares):
-        return Verdict.WORN_OUT, f"{says}: still over, so the gear pair is worn"
-    if verdict in (Verdict.WORN_OUT, Verdict.BORDERLINE):
+    unit, ends = shares[0].judged.unit, (shares[0], shares[-1])
+    share = " to ".join(dict.fromkeys(show(abs(s.added), unit) for s in ends))
+    left = " to ".join(dict.fromkeys(show(s.left, unit) for s in ends))
+    thick = shares[0].added > 0
+    if thick:
+        says = f"the gasket adds {share} of it, which leaves {left}"
+    else:
+        says = f"the thin gasket hides {share} of it, which makes {left} with the right one"
+    if all(each.over for each in shares):
+        return Verdict.WORN_OUT, f"{says}: {'still ' * thick}over, so the gear pair is worn"
+    if any(each in DOUBTFUL for each in (verdict, *(s.judged.verdict for s in shares))):
         return Verdict.BORDERLINE, f"{says}: fit the right gasket and rock again before the gears"
     return verdict, says

@@ -22,6 +22,8 @@ TOGETHER = "together"
 def compare(figure_key: str, figure: Figure, several: Mapping[str, Measured]) -> Judged | None:
     """Judge how far the pieces differ; None without a pair limit, or with fewer than two read.
 
+    Nor is there a share of each other where the largest is nothing, such as two dead pumps.
+
     several: by piece, in the figure's unit. The limit is in a unit of the figure, or in per cent:
     at most so much of the largest, or the lowest at least so much of the highest.
     Source: JCGM 100:2008, 5.1.2, for the uncertainty of a difference and of a quotient.
@@ -31,6 +33,8 @@ def compare(figure_key: str, figure: Figure, several: Mapping[str, Measured]) ->
     limit = figure.pair if figure.pair.unit == "%" else figure.pair.convert(figure.measured_in)
     high = max(several, key=lambda piece: several[piece].value)
     low = min(several, key=lambda piece: several[piece].value)
+    if limit.unit == "%" and several[high].value <= 0:
+        return None
     w = Working(source="JCGM 100:2008, 5.1.2")
     for symbol, piece in (("a", high), ("b", low)):
         w.given(symbol, several[piece].value, figure.measured_in, meaning=piece)

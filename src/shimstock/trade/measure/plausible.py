@@ -14,9 +14,10 @@ def plausible(figure: Figure) -> Range | None:
     """The range that a reading of this figure can hardly leave; None where nothing is known.
 
     The book's own `plausible` counts first. With oversizes on offer it is the largest of them
-    plus the wear limit, either side of nominal; a clearance may be ten times its limit; a
-    dimension may be ten times its wear off; all else lies between nothing and twice the book's
-    largest figure. Source: common practice, no source.
+    plus the wear limit, either side of nominal; a clearance, or a difference that should be
+    nothing, may be ten times its limit; a dimension may be ten times its wear off; all else lies
+    between nothing and twice the book's largest figure, and what is small and wears away may be
+    as far below nothing as it stood above. Source: common practice, no source.
     """
     unit = figure.measured_in
     if figure.plausible is not None:
@@ -29,10 +30,14 @@ def plausible(figure: Figure) -> Range | None:
     low, high = min(ends), max(ends)
     wear = high - low
     if kind(unit) == "length" and high <= convert(SMALL, "in", unit):
+        if not figure.wears_up:
+            return Range(-high, 2 * high, unit, "twice the largest figure")
         below = -10 * high if figure.allowed and figure.allowed.low is not None else 0.0
         return Range(below, 10 * high, unit, "ten times the limit")
     if kind(unit) == "length" and 0 < 10 * wear < low / 2:
         return Range(low - 10 * wear, high + 10 * wear, unit, "ten times the wear")
+    if low == 0 and figure.wears_up:
+        return Range(0.0, 10 * high, unit, "ten times the limit")
     return Range(0.0, 2 * high, unit, "twice the largest figure")
 
 

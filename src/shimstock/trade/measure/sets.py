@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from shimstock.trade.machine.alike import different
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.state import AS_MADE, PieceKey, PieceNow
 from shimstock.trade.machine.words import Verdict
@@ -44,7 +45,7 @@ def _unlike(
         return
     for wanted, plural in (("maker", "makes"), ("size", "sizes")):
         known = {key: getattr(piece, wanted) for key, piece in now.items()}
-        if wanted in same and len({word for word in known.values() if word}) > 1:
+        if wanted in same and len(different(known.values(), sizes=wanted == "size")) > 1:
             each = (f"{piece_name(book, *key)} is {word}" for key, word in known.items() if word)
             yield f"of two {plural}: {listed(each)}"
 

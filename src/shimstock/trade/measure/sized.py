@@ -8,12 +8,18 @@ from functools import cached_property
 
 from shimstock.trade.machine.book import Book, Figure
 from shimstock.trade.machine.state import AS_MADE, PieceKey, PieceNow
-from shimstock.trade.machine.words import Stage
+from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.named import piece_name
 from shimstock.trade.measure.verdicts import Verdicts
 
 VERBS = frozenset({"bore", "grind", "turn", "hone", "ream", "face"})
 """How a book begins when it says what to do: the first word is the verb."""
+
+WITHIN = ("is within its limits", "are within their limits")
+BORDERLINE = ("is borderline", "are borderline")
+UNREAD = ("is not measured", "are not measured")
+STANDING = (WITHIN, BORDERLINE, UNREAD)
+"""How a piece stands that is not proven beyond a limit: said of one, and of several."""
 
 
 @dataclass(frozen=True)
@@ -73,6 +79,14 @@ class Sized:
         keys = ((name, piece) for name in self.family for piece in self.instances)
         judged = {key: self.verdicts.judged.get((*key, self.stage)) for key in keys}
         return {key: each.says for key, each in judged.items() if each and each.beyond}
+
+    def standing(self, piece: str) -> str:
+        """How a piece stands that has not failed, in the words of STANDING for one."""
+        if piece in self.unread:
+            return UNREAD[0]
+        judged = (self.verdicts.judged.get((name, piece, self.stage)) for name in self.family)
+        doubtful = any(each and each.verdict is Verdict.BORDERLINE for each in judged)
+        return BORDERLINE[0] if doubtful else WITHIN[0]
 
     @cached_property
     def values(self) -> dict[str, float]:

@@ -10,7 +10,7 @@ from shimstock.trade.measure.fitting import finished_bores, ring_gaps
 from shimstock.trade.measure.machining import NextSize, next_size
 from shimstock.trade.measure.named import all_of, listed
 from shimstock.trade.measure.remedy import Remedy, What
-from shimstock.trade.measure.sized import Sized, verb
+from shimstock.trade.measure.sized import STANDING, Sized, verb
 from shimstock.trade.measure.verdicts import Verdicts
 from shimstock.trade.measure.waiting import waits_for
 from shimstock.trade.numbers.quantity import show
@@ -100,8 +100,9 @@ def _because(sized: Sized) -> Iterator[str]:
     for (name, piece), says in sized.failing.items():
         yield f"{sized.name(piece)}, {sized.book.measures[name].name}: {says}"
     failed = {piece for _, piece in sized.failing}
-    fine = [piece for piece in sized.instances if piece not in failed]
-    if fine:
-        who = listed(sized.name(piece) for piece in fine)
-        within = "is within its limits" if len(fine) == 1 else "are within their limits"
-        yield f"{who} {within}, but the set stays together: one size for all"
+    for one, several in STANDING:
+        alike = [p for p in sized.instances if p not in failed and sized.standing(p) == one]
+        if alike:
+            who = listed(sized.name(piece) for piece in alike)
+            stands = one if len(alike) == 1 else several
+            yield f"{who} {stands}, but the set stays together: one size for all"

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from shimstock.trade.machine.book import Book, Link, Train
 from shimstock.trade.machine.words import Verdict
 from shimstock.trade.measure.bore import mean
-from shimstock.trade.measure.gasket_share import GasketShare, explained, gasket_shares
+from shimstock.trade.measure.gasket_share import DOUBTFUL, GasketShare, explained, gasket_shares
 from shimstock.trade.measure.judge import Judged, judge
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.play import play
@@ -118,7 +118,7 @@ def _total(book: Book, train: Train, readings: Sequence[Reading | None]) -> Judg
         symbol=got.symbol,
         gauge=got.gauge,
     )
-    return as_a_sum(book, judged)
+    return as_a_sum(book, judged) if judged.verdict in DOUBTFUL else judged
 
 
 def _link(
@@ -153,7 +153,7 @@ def _alone(book: Book, link: Link, got: Measured, extra: float) -> LinkFound:
         symbol=got.symbol,
         gauge=got.gauge,
     )
-    if got.value < -2 * got.u:
+    if got.value < -2 * got.u or (got.value < 0 and judged.beyond):
         says = f"{link.name}: less than no play, which cannot be; rock both holds again"
         return LinkFound(link.name, link.figure, Verdict.NOT_MEASURED, says)
     verdict = judged.verdict or Verdict.NOT_MEASURED
@@ -165,7 +165,7 @@ def _alone(book: Book, link: Link, got: Measured, extra: float) -> LinkFound:
         says = f"{says}; {more}"
     if judged.verdict is Verdict.BORDERLINE:
         says = f"{says}. Measure on the tooth"
-    look = link.look_first if verdict in (Verdict.WORN_OUT, Verdict.BORDERLINE) else ()
+    look = link.look_first if verdict in DOUBTFUL else ()
     return LinkFound(link.name, link.figure, verdict, says, judged, got.value, shares, look)
 
 

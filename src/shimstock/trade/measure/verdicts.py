@@ -106,9 +106,35 @@ def _several(
     if len(pieces) == 1 and reading is not None and figure.at and figure.at.places:
         labels = figure.at.labels
         return {labels[at]: at_place(figure, reading, at) for at, _ in reading.taken}
+    read = {p: readings[key, p, stage] for p in pieces if (key, p, stage) in readings}
+    if read and figure.judge == "worst" and _two_sided(figure):
+        return _like_ends(figure, read)
     return {
         piece: measured[key, piece, stage] for piece in pieces if (key, piece, stage) in measured
     }
+
+
+def _two_sided(figure: Figure) -> bool:
+    limit = figure.allowed
+    return limit is not None and limit.low is not None and limit.high is not None
+
+
+def _like_ends(figure: Figure, read: Mapping[str, Reading]) -> dict[str, Measured]:
+    """The highest places of all pieces, or the lowest, whichever differ more.
+
+    Judged by its worst place, one piece may stand by its highest and another by its lowest; those
+    two say nothing of how far the pieces differ.
+    """
+    highest, lowest = (
+        {piece: end(figure, reading) for piece, reading in read.items()}
+        for end in (largest, smallest)
+    )
+    return max(highest, lowest, key=_apart)
+
+
+def _apart(several: Mapping[str, Measured]) -> float:
+    values = [each.value for each in several.values()]
+    return max(values) - min(values)
 
 
 def _pieces(book: Book, figure: Figure) -> tuple[str, ...]:
@@ -144,7 +170,8 @@ def measure(
     if source is None:
         return None
     work_out = taper if derive.taper_of else out_of_round
-    return work_out(book.measures[source_key], source)
+    worked = work_out(book.measures[source_key], source)
+    return worked.told_in(figure.measured_in) if worked else None
 
 
 def of_reading(figure: Figure, reading: Reading) -> Measured:

@@ -40,7 +40,7 @@ def waits_for(sized: Sized, size: NextSize, bores: Mapping[str, float]) -> Itera
             read = (mate, piece, Stage.FINISHED) in sized.verdicts.measured
             if sized.outward and not read:
                 yield f"the new {name} is not measured: finish to the part in hand"
-    yield from _does_not_clean_up(sized, bores)
+    yield from _wrong_size(sized, size, bores)
 
 
 def _not_in_hand(name: str, now: PieceNow, size: NextSize) -> Iterator[str]:
@@ -58,12 +58,13 @@ def _is_size(text: str, size: NextSize) -> bool:
         return False
 
 
-def _does_not_clean_up(sized: Sized, bores: Mapping[str, float]) -> Iterator[str]:
-    """A part of the wrong size in the right box: its bore would leave wear marks behind."""
-    unit = sized.figure.measured_in
+def _wrong_size(sized: Sized, size: NextSize, bores: Mapping[str, float]) -> Iterator[str]:
+    """A part of the wrong size in the right box: its bore leaves wear marks, or is another size."""
+    unit, least = sized.figure.measured_in, allowance(sized.figure)
     for piece, bore in bores.items():
-        if bore - sized.worst < allowance(sized.figure) * (1 - 1e-6):
-            yield (
-                f"{sized.name(piece)} would be finished at {show(bore, unit)} for the part in "
-                f"hand, which does not clean up {show(sized.worst, unit)}: is it the right size?"
-            )
+        would = f"{sized.name(piece)} would be finished at {show(bore, unit)} for the part in hand"
+        if bore - sized.worst < least * (1 - 1e-6):
+            marks = f"which does not clean up {show(sized.worst, unit)}"
+            yield f"{would}, {marks}: is it the right size?"
+        elif abs(bore - size.finished) > least:
+            yield f"{would}, and {size.shown} is {show(size.finished, unit)}: is it the right size?"

@@ -36,7 +36,7 @@ def said(
         give = show(expanded, unit, decimals)
         return f"{read} ± {give}: borderline, {named(limit, value)}{chance}"
     side = _odd_side(figure, value)
-    return f"{read}: {verdict}, {side or named(limit, value)}"
+    return f"{read}: {verdict}, {side or _worn_towards(figure, limit, value)}"
 
 
 def word_of(figure: Figure, verdict: Verdict) -> str:
@@ -99,6 +99,15 @@ def _odd_side(figure: Figure, value: float) -> str:
     return f"but over the new {between(new)}{ODD}" if odd else ""
 
 
+def _worn_towards(figure: Figure, limit: Range, value: float) -> str:
+    """The end of the limit that a worn value is on its way to; else the nearest end."""
+    as_built = figure.as_new.high if figure.as_new else None
+    worn = figure.wears_up and as_built is not None and value > as_built
+    if worn and limit.high is not None:
+        return _allowed("at most", limit.high, limit)
+    return named(limit, value)
+
+
 def named(limit: Range, value: float) -> str:
     """The end of the limit that a value comes nearest to.
 
@@ -123,7 +132,7 @@ def as_booked(end: float, limit: Range) -> str:
     >>> as_booked(2.5, Range(1.5, 2.5, "in", "1.5 .. 2.5 in"))
     '2.5 in'
     """
-    printed = re.findall(r"\d+(?:\.(\d+))?", limit.typed)
+    printed = re.findall(r"\d+(?:[.,](\d+))?", limit.typed)
     if not printed or "/" in limit.typed or limit.unit not in limit.typed.split():
         return show(end, limit.unit)
     return show(end, limit.unit, max(map(len, printed)))

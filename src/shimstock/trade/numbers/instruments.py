@@ -154,11 +154,14 @@ def named(text: str, unit: str) -> Instrument:
 def good_to(expanded: float, unit: str, *, name: str = "") -> Instrument:
     """The instrument behind "this gauge reads to ± so much".
 
-    expanded: the ± figure, in `unit`, taken as k = 2.
+    expanded: the ± figure, in `unit`, taken as k = 2. Raises NotUnderstood where it is not above 0.
 
     >>> round(good_to(0.0003, "in").u(5.75), 6)
     0.00015
     """
+    if not expanded > 0:
+        wrong = "must lie above nothing: no gauge is wholly true"
+        raise NotUnderstood(f"{expanded:g} {unit}", wrong, ("0.0003 in", "0.005 mm"))
     most = expanded / 2 * sqrt(3)
     said = name or f"instrument good to ±{expanded:g} {unit}"
     return Instrument(said, 0.0, most, unit, 0.0, "as typed, k = 2")

@@ -10,7 +10,8 @@ from shimstock.trade.numbers.typed_number import split_number, tidy
 from shimstock.trade.numbers.unit_names import find
 
 MOST = 4
-FEW = 3  # one digit mistyped explains nearly anything, so it is offered only when it fits little
+FEW = 3  # one digit left out or mistyped explains nearly anything: offered only if few fit
+SEVERAL = 3  # digits that must be there before one can be missed
 
 # What people type where the other was meant.
 MIXED_UP = {
@@ -83,10 +84,11 @@ def _candidates(
     yield from ((0.0, _slip(t, how, said, unit)) for t, how in _swapped_neighbours(digits))
     yield from ((0.2, _slip(t, how, said, unit)) for t, how in _digit_moved(digits))
     yield from ((0.3, _slip(t, how, said, unit)) for t, how in _swapped_any(digits))
-    mistyped = [_slip(t, how, said, unit) for t, how in _one_mistyped(digits)]
-    fitting = [slip for slip in mistyped if low <= slip.value <= high]
-    if len(fitting) <= FEW:
-        yield from ((0.6, slip) for slip in fitting)
+    for handicap, guesses in ((0.5, _one_left_out(digits)), (0.6, _one_mistyped(digits))):
+        guessed = [_slip(t, how, said, unit) for t, how in guesses]
+        fitting = [slip for slip in guessed if low <= slip.value <= high]
+        if len(fitting) <= FEW:
+            yield from ((handicap, slip) for slip in fitting)
 
 
 def _as_typed(value: float, unit: str, typed: str) -> tuple[str, str]:
@@ -119,7 +121,7 @@ def _other_unit(unit: str, digits: str, said: str) -> Iterator[Slip]:
 
 def _point_moved(text: str) -> Iterator[tuple[str, str]]:
     places = _decimals(text)
-    for power in (-3, -2, -1, 1, 2, 3):
+    for power in (-4, -3, -2, -1, 1, 2, 3, 4):
         how = f"decimal point {abs(power)} {'place' if abs(power) == 1 else 'places'} off"
         yield f"{float(text) * 10.0**power:.{max(0, places - power)}f}", how
 
@@ -160,6 +162,18 @@ def _digit_moved(text: str) -> Iterator[tuple[str, str]]:
                 for place, digit in zip(at, order, strict=True):
                     filled[place] = digit
                 yield "".join(filled), f"the {digits[i]} moved"
+
+
+def _one_left_out(text: str) -> Iterator[tuple[str, str]]:
+    seen = {text}
+    if len(_places(text)) < SEVERAL:
+        return
+    for i in range(len(text) - len(text.lstrip("-")), len(text) + 1):
+        for digit in "0123456789":
+            longer = text[:i] + digit + text[i:]
+            if longer not in seen:
+                seen.add(longer)
+                yield longer, f"a {digit} left out"
 
 
 def _one_mistyped(text: str) -> Iterator[tuple[str, str]]:

@@ -1,0 +1,33 @@
+"""Makes and sizes as they are written on pieces: which of them are the same in other words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.quantity import parse
+
+FINE = 5
+"""Decimals of an inch to which two sizes are held alike: 0.508 mm is 20 thou."""
+
+
+def different(written: Iterable[str], *, sizes: bool = False) -> list[str]:
+    """The texts that say different things, each as first written; empty ones say nothing.
+
+    sizes: they are lengths, a bare number in inches, so that 20 thou and 0.508 mm are one.
+
+    >>> different(["Mark K", "mark k ", "", "R"]), different(["20 thou", "+0.020"], sizes=True)
+    (['Mark K', 'R'], ['20 thou'])
+    """
+    found: dict[str, str] = {}
+    for text in written:
+        if plain := " ".join(text.split()):
+            found.setdefault(_size(plain) if sizes else plain.casefold(), plain)
+    return list(found.values())
+
+
+def _size(plain: str) -> str:
+    try:
+        return f"{parse(plain, unit='in').value:.{FINE}f}"
+    except NotUnderstood:
+        return plain.casefold()
