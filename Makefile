@@ -9,7 +9,7 @@ PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
 
 .DEFAULT_GOAL := help
 .DELETE_ON_ERROR:
-.PHONY: help demo test trade lock bench clean
+.PHONY: help demo test trade lock bench docs clean
 
 help: ## show this list
 	@awk -F ':.*## ' '/^[a-z]+:.*## / { printf "make %-6s %s\n", $$1, $$2 }' $(MAKEFILE_LIST)
@@ -29,6 +29,10 @@ trade: $(VENV)/.test $(VENV)/.package ## the quick tests, to run while typing
 
 bench: $(VENV)/.test $(VENV)/.package ## the figures of speed and quality, each with its budget
 	@set -e; for file in benchmarks/*.py; do echo "== $$file"; $(BIN)/python "$$file"; done
+
+docs: $(VENV)/.package ## write docs/commands.md anew from the commands' own help
+	$(BIN)/python -m shimstock.faces.cli.commands_page > docs/commands.new
+	mv docs/commands.new docs/commands.md
 
 clean: ## remove the environment and all caches; a shed is never touched
 	rm -rf $(VENV) .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache build dist

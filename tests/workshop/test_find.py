@@ -15,6 +15,13 @@ def test_a_joint_is_found_by_key_mark_or_name(typed):
     assert find_joint(BOOK, typed) == "cover-joint"
 
 
+def test_a_name_that_two_joints_bear_is_not_guessed_at():
+    alike = book_from(TEXT.replace("name: sump to case", "name: side cover to case"), "book")
+
+    with pytest.raises(Refused, match="more than one joint: cover-joint or sump-joint"):
+        find_joint(alike, "side cover to case")
+
+
 def test_figures_and_settings_are_found_alike():
     assert (find_figure(BOOK, "F1"), find_figure(BOOK, "s1")) == ("bore", "idle")
 

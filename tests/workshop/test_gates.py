@@ -89,3 +89,17 @@ def test_a_hard_question_takes_no_reason_for_an_answer(do):
 
     with pytest.raises(Refused, match="stop"):
         do.pass_gate(gate="first-start")
+
+
+@pytest.mark.parametrize("typed", ["YES", "Yes.", " yes! "])
+def test_an_answer_that_the_book_lists_is_kept_in_the_books_spelling(machine, do, typed):
+    do.answer_point(point="stop", answer=typed)
+
+    assert machine_now(machine).answers["stop"].answer == "yes"
+
+
+def test_not_needed_may_be_typed_with_more_spaces(machine, do):
+    with pytest.raises(Refused, match="cannot be set aside"):
+        do.answer_point(point="stop", answer="not  needed", reason="we are in a hurry")
+    do.answer_point(point="degreased", answer="Not  needed.", reason="it is new")
+    assert machine_now(machine).answers["degreased"].answer == "not needed"

@@ -1,6 +1,9 @@
+from datetime import timedelta
+
 import pytest
 
 from shimstock.trade.machine.words import JointWord
+from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop.models import DiaryEntry, JointState
 from shimstock.workshop.now import machine_now
 from shimstock.workshop.refused import NotFound, Refused
@@ -108,15 +111,16 @@ def test_closing_is_refused_with_every_reason_and_changes_nothing(machine, do):
 
 def test_closing_seals_and_dates_it(machine, do):
     do.open_joint(joint="J3")
+    do.cover_joint(joint="J3")
     entry = do.close_joint(
         joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20, at=MONDAY
     )
 
     now = machine_now(machine).joint("sump-joint")
-    assert (now.word, now.sealed_on) == (JointWord.SEALED, MONDAY.date())
+    assert (now.word, now.sealed_on, now.covered) == (JointWord.SEALED, MONDAY.date(), False)
     assert entry.says == "sump to case (J3): sealed."
     do.undo(entry)
-    assert word(machine, "sump-joint") == JointWord.OPEN
+    assert word(machine, "sump-joint") == JointWord.PARKED_OPEN
 
 
 def test_a_sealed_joint_is_torqued_at_once_or_later(machine, do):
@@ -175,6 +179,24 @@ def test_what_a_closed_joint_rests_on_cannot_be_undone_from_under_it(do):
         do.undo(opened_again)  # would seal it over a piece that is rejected since
 
 
+def test_an_answer_given_before_closing_stands_under_it(do):
+    do.open_joint(joint="J3")
+    answered = do.answer_point(point="stop", answer="yes")
+    closed = close_sump(do, opened=True)
+
+    with pytest.raises(Refused, match=f"undo {closed.pk}"):
+        do.undo(answered)
+
+
+def test_a_joint_closed_inside_stands_under_the_one_closed_over_it(do):
+    do.open_joint(joint="J2", path=True)
+    inside = do.close_joint(joint="J2", faces_clean=True, gaskets=["side gasket"], bolts=12)
+    over = do.close_joint(joint="J1", faces_clean=True)
+
+    with pytest.raises(Refused, match=f"undo {over.pk}"):
+        do.undo(inside)
+
+
 def test_a_dry_fit_needs_nothing_and_stays_open(machine, do):
     do.open_joint(joint="J3")
     do.close_joint(joint="J3", dry=True)
@@ -227,3 +249,42 @@ def test_opening_again_forgets_the_seal_and_the_check(machine, do):
     assert machine_now(machine).joint("sump-joint").dry_chalked_on is None
     do.undo(entry)
     assert machine_now(machine).joint("sump-joint").dry_chalked_on is not None
+
+
+def test_opening_again_asks_for_everything_anew(machine, do):
+    close_sump(do)
+    do.open_joint(joint="J3")
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.faces_clean, now.gaskets_ready, now.bolts_ready) == (False, (), None)
+    with pytest.raises(Refused) as refused:
+        do.close_joint(joint="J3")
+    assert len(refused.value.reasons) == 3
+
+
+def test_the_days_stood_open_count_from_the_opening(machine, do):
+    do.open_joint(joint="J3", at=MONDAY)
+    do.ready_joint(joint="J3", faces_clean=True, at=MONDAY + timedelta(days=6))
+    do.close_joint(joint="J3", dry=True, at=MONDAY + timedelta(days=7))
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.word, now.since) == (JointWord.DRY_FITTED, MONDAY.date())
+    close_sump(do, opened=True)
+    assert machine_now(machine).joint("sump-joint").since > MONDAY.date()
+
+
+@pytest.mark.parametrize("act", ["open_joint", "ready_joint", "close_joint"])
+def test_no_fewer_bolts_than_none(machine, do, act):
+    if act != "open_joint":
+        do.open_joint(joint="J3")
+    counted = {"bolts_out" if act == "open_joint" else "bolts": -3}
+
+    with pytest.raises(Refused, match="-3 fastenings cannot be"):
+        getattr(do, act)(joint="J3", **counted)
+
+
+@pytest.mark.parametrize("typed", ["banana", "0.030 psi", ""])
+def test_a_thickness_that_cannot_be_read_is_refused_at_once(machine, do, typed):
+    with pytest.raises(NotUnderstood):
+        do.open_joint(joint="J3", thickness_found=typed)
+    assert word(machine, "sump-joint") == JointWord.UNDISTURBED

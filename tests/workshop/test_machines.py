@@ -70,6 +70,27 @@ def test_a_book_that_forgets_what_is_written_down_is_refused(machine, do):
         do.change_book(book_text=without)
 
 
+@pytest.mark.parametrize(
+    ("line", "act", "given"),
+    [
+        ("  crank: {name: Crank, sits-on: case}\n  liner:", "move_piece", {"to": "off"}),
+        (
+            "  crank: {name: crank to case, between: [hood, case], seals: nothing, open: 5 min, "
+            "close: 5 min}\n  sump-joint:",
+            *("open_joint", {}),
+        ),
+    ],
+)
+def test_a_book_that_forgets_a_part_or_joint_that_was_touched_is_refused(do, line, act, given):
+    what = "part" if act == "move_piece" else "joint"
+    with_crank = TEXT.replace(f"  {line.rpartition('  ')[2]}", line, 1)
+    do.change_book(book_text=with_crank)
+    getattr(do, act)(**{what: "crank"}, **given)
+
+    with pytest.raises(Refused, match=f"{what} 'crank' has something written down"):
+        do.change_book(book_text=TEXT)
+
+
 def test_a_booking_in_can_be_undone_and_that_too(machine, do):
     booked = DiaryEntry.objects.get()
 
@@ -86,3 +107,38 @@ def test_a_booking_in_stands_while_something_is_done_to_the_machine(machine, do)
 
     with pytest.raises(Refused, match=f"undo {opened.pk}"):
         do.undo(booked)
+
+
+GRID = "at: {depths: [top, middle, bottom], across: [thrust, pin]}"
+
+
+@pytest.mark.parametrize(
+    "grid",
+    [
+        "at: {depths: [top, bottom], across: [thrust, pin]}",
+        "at: {depths: [top, bottom], across: [thrust, slanting, pin]}",
+        "at: {depths: [bottom, middle, top], across: [thrust, pin]}",
+    ],
+)
+def test_a_book_that_would_lay_readings_on_other_places_is_refused(machine, do, grid):
+    do.take_reading(figure="bore", piece="1", typed=LINER_1)
+
+    with pytest.raises(Refused, match="liner bore was read at thrust top, thrust middle"):
+        do.change_book(book_text=TEXT.replace(GRID, grid))
+
+
+def test_places_under_better_names_are_the_same_places(machine, do):
+    do.take_reading(figure="bore", piece="1", typed=LINER_1)
+
+    do.change_book(book_text=TEXT.replace("[thrust, pin]", "[across, along]"))
+
+
+def test_a_book_that_measures_something_else_is_refused(machine, do):
+    do.take_reading(figure="end-float", typed="0.006")
+    other = TEXT.replace(
+        "new: 0.004 .. 0.008 in\n    limit: max 0.012 in\n    with: dial",
+        "new: 20 .. 30 psi\n    limit: max 40 psi\n    with: test",
+    )
+
+    with pytest.raises(Refused, match="end float was read as a length"):
+        do.change_book(book_text=other)

@@ -5,6 +5,7 @@ from shimstock.trade.machine.words import PartWord
 from shimstock.workshop.models import PieceState
 from shimstock.workshop.now import machine_now
 from shimstock.workshop.refused import NotFound, Refused
+from workshop.shed_book import MONDAY
 
 
 def test_a_piece_comes_off_with_what_was_seen_on_it(machine, do):
@@ -15,6 +16,12 @@ def test_a_piece_comes_off_with_what_was_seen_on_it(machine, do):
     )
     assert entry.says == "Pump (P5), left: off, round mark, leaks."
     assert entry.before[f"piecestate:{PieceState.objects.get().pk}"]["word"] == "fitted"
+
+
+def test_a_move_is_dated(do):
+    do.move_piece(part="hood", to="off", at=MONDAY)
+
+    assert PieceState.objects.get().since == MONDAY.date()
 
 
 def test_what_is_not_given_stays(machine, do):

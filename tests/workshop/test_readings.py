@@ -92,6 +92,15 @@ def test_a_slipped_digit_stores_nothing_until_it_is_meant(do):
     assert took.reading.values[0] == 5.9752
 
 
+def test_earlier_readings_say_which_slip_is_likeliest(do):
+    do.take_reading(figure="end-float", typed="0.0071")
+
+    with pytest.raises(SlippedDigit) as refused:
+        do.take_reading(figure="end-float", typed="7", stage="as finished")
+
+    assert refused.value.would_do[0].startswith("0.0070")
+
+
 def test_an_instrument_can_be_named_or_brought_along(do):
     named = do.take_reading(figure="end-float", typed="0.006", instrument="feeler gauge")
     assert named.reading.instrument["name"] == "feeler gauge"
@@ -187,7 +196,8 @@ def test_how_far_a_pair_differs_is_accepted_as_together(machine, do):
     ("typed", "reason", "said"),
     [
         ("0.015", " ", "without a reason"),
-        ("0.006", "why not", "nothing to accept"),
+        ("0.006", "why not", "good: there is nothing to accept"),
+        ("0.010", "why not", "serviceable: there is nothing to accept"),
         (None, "why not", "no verdict yet"),
     ],
 )

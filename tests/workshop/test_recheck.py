@@ -92,3 +92,31 @@ def test_it_tells_how_far_it_is_and_stops_when_asked(drifted):
     assert found.stopped
     assert found.looked_at == 5
     assert acts.recheck(machine="red").looked_at == 1
+
+
+def test_a_decision_falls_with_a_verdict_whose_word_changes(read, do):
+    do.accept_verdict(figure="end-float", reason="it may stay")
+    VerdictRow.objects.filter(figure="end-float").update(verdict="borderline")
+
+    acts.recheck(apply=True, who="Ann")
+
+    row = VerdictRow.objects.get(figure="end-float", current=True)
+    assert (row.verdict, row.accepted_reason) == ("worn out", "")
+
+
+def test_a_formula_that_is_changed_is_seen_by_judging_anew(read, monkeypatch):
+    from shimstock.trade.measure import judge
+
+    monkeypatch.setattr(judge, "within", lambda *_, **__: 0.25)
+
+    changes = acts.recheck().changes
+
+    assert len(changes) == 5
+    assert {change.today.p for change in changes} == {0.25}
+
+
+def test_all_machines_are_counted_together(read):
+    acts.add_machine(slug="red", name="Red", book_text=TEXT, who="Ann")
+    acts.take_reading(machine="red", figure="end-float", typed="0.006", who="Ann")
+
+    assert acts.recheck().looked_at == 6

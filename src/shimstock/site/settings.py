@@ -7,7 +7,6 @@ from shimstock.site.shed import DATABASE, shed_folder
 SHED = shed_folder()
 
 INSTALLED_APPS = ["shimstock.workshop"]
-DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
 DATABASES = {
     "default": {

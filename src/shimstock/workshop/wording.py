@@ -10,16 +10,29 @@ from shimstock.workshop.refused import NotFound
 Word = TypeVar("Word", bound=StrEnum)
 
 
+class NoSuchWord(NotFound):
+    """A trade word that is none; the message names the words there are."""
+
+    def __init__(self, what: str, typed: str, known: Iterable[str]) -> None:
+        self._known = tuple(known)
+        super().__init__(what, typed, self._known)
+
+    def _next_move(self) -> str:
+        near = f"Did you mean {listed(self.near, 'or')}? " if self.near else ""
+        return f"{near}One of these would do: {', '.join(self._known)}."
+
+
 def one_word(words: type[Word], typed: str, what: str) -> Word:
     """Find the trade word that was typed, whatever its case, with hyphens or spaces.
 
-    what: what the words are about, for the message. Raises NotFound.
+    what: what the words are about, for the message. Raises NotFound, which names them all where
+    none is near.
     """
     wanted = _bare(typed)
     for word in words:
         if _bare(word) == wanted:
             return word
-    raise NotFound(what, typed, [str(word) for word in words])
+    raise NoSuchWord(what, typed, [str(word) for word in words])
 
 
 def joint_named(book: Book, joint: str) -> str:

@@ -53,3 +53,35 @@ def test_a_shed_that_cannot_be_written_is_refused_in_words(shell, tmp_path):
 
     assert ran.returncode == 1
     assert "Cannot write in the shed's folder" in " ".join(ran.stderr.split())
+
+
+@pytest.mark.parametrize(
+    ("program", "on_path", "shed", "first"),
+    [
+        (".venv/bin/shimstock", False, "shed", ".venv/bin/shimstock machine show brackwater"),
+        (".venv/bin/shimstock", True, "shed", "shimstock machine show brackwater"),
+        ("elsewhere", False, "shed", "shimstock machine show brackwater"),
+        (".venv/bin/shimstock", True, "barn", "shimstock machine show brackwater --shed barn"),
+        (
+            ".venv/bin/shimstock",
+            True,
+            "a barn",
+            "shimstock machine show brackwater --shed 'a barn'",
+        ),
+    ],
+)
+def test_what_to_try_next_works_as_it_is_typed_here(
+    program, on_path, shed, first, tmp_path, monkeypatch
+):
+    from shimstock.faces.cli.demo import typed_here
+
+    for folder in ("shed", "barn", "a barn"):
+        (tmp_path / folder).mkdir()
+    (tmp_path / ".venv/bin").mkdir(parents=True)
+    (tmp_path / ".venv/bin/shimstock").write_text("#!/bin/sh\n")
+    (tmp_path / ".venv/bin/shimstock").chmod(0o755)
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr("sys.argv", [str(tmp_path / program)])
+    monkeypatch.setenv("PATH", str(tmp_path / ".venv/bin") if on_path else "/nowhere")
+
+    assert typed_here(tmp_path / shed)[0] == first

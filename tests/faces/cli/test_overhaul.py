@@ -92,3 +92,19 @@ def test_a_machine_nobody_has_touched_can_be_shown(in_demo, run):
     assert run("shimstock verdicts hill --all").code == 0
     assert run("shimstock play hill fan-drive").code == 0
     assert run("shimstock record hill").code == 0
+
+
+def test_a_thing_to_do_for_two_figures_is_said_once_with_the_reasons_of_both(in_demo, run):
+    ran = run("shimstock overhaul lowmere")
+
+    waiting = ran.out.split("Must wait, and why")[1].split("Ordered, or away")[0]
+    assert waiting.count("- Measure crankshaft") == 1
+    assert "Rod journal diameter" in waiting
+    assert "Main journal diameter" in waiting
+
+
+def test_of_a_new_machine_it_is_said_that_nothing_is_open_and_what_to_type_next(in_demo, run):
+    added = run("shimstock machine add hill --book petrol-crawler")
+
+    assert "shimstock machine names hill" in added.out
+    assert "Nothing stands open." in run("shimstock machine show hill").out

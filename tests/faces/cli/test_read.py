@@ -88,3 +88,17 @@ def test_several_pieces_want_the_piece_named_first(in_demo, run):
 
     assert ran.code == 2
     assert "piece" in ran.err
+
+
+def test_what_was_understood_has_no_more_decimals_than_the_gauge_tells(in_demo, run):
+    ran = run("shimstock read brackwater pedal-free-travel left '1 3/4'")
+
+    assert ran.code == 0, ran.err
+    assert "1 3/4  ->  1.75 in\n" in ran.out
+
+
+def test_what_was_understood_stands_in_columns(in_demo, run):
+    ran = run("shimstock read brackwater liner-bore 1 '146.28 mm' 5.7556 - 5.7567 5.7547 5.7529")
+
+    places = {line.index("->") for line in ran.out.splitlines() if "->" in line}
+    assert len(places) == 1

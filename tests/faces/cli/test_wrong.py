@@ -23,7 +23,7 @@ def parts(err):
         ("shimstock opne brackwater J36", "opne", "shimstock --help"),
         ("shimstock open", "MACHINE", "shimstock open --help"),
         ("shimstock read brackwater F045 0.01 --finishd", "--finishd", "read --help"),
-        ("shimstock machine add x --book nowhere.yaml", "nowhere.yaml", "can be read"),
+        ("shimstock machine add x --book nowhere.yaml", "nowhere.yaml", "its spelling"),
         ("shimstock machine add x --book petrol-crawler --serial 12", "'12'", "--help"),
         ("shimstock undo 999999", "no entry in the diary", ""),
     ],
@@ -71,3 +71,92 @@ def test_an_error_nobody_foresaw_is_not_hidden(in_demo, run, monkeypatch):
 
     with pytest.raises(ZeroDivisionError):
         run("shimstock cover brackwater J36")
+
+
+@pytest.mark.parametrize("line", ["shimstock", "shimstock book", "shimstock machine"])
+def test_without_a_command_the_help_is_shown_as_it_is(line, run):
+    ran = run(line)
+
+    assert (ran.code, ran.err) == (UNDERSTOOD_NOT, "")
+    assert ran.out.startswith(f"Usage: {line}")
+    assert "Example" in ran.out or "To see it work" in ran.out
+
+
+@pytest.mark.parametrize("path", ["", "book ", "machine "])
+def test_no_line_of_the_list_of_commands_is_cut_off(path, run):
+    assert "..." not in run(f"shimstock {path}--help").out.split("Commands:")[1]
+
+
+@pytest.mark.parametrize(
+    ("line", "would_do"),
+    [
+        ("shimstock cover", "for example: shimstock cover brackwater J33"),
+        ("shimstock machine show hill", "shimstock machine list"),
+        ("shimstock leak brackwater zeppelin dry", "shimstock machine names MACHINE WORD"),
+        ("shimstock undo 999999", "shimstock diary MACHINE"),
+        ("shimstock part brackwater fan received", "in hand"),
+        ("shimstock read brackwater liner-bore 5.7591 5.7556", "type 1 or 2 before the values"),
+    ],
+)
+def test_it_is_said_where_the_right_word_stands(line, would_do, in_demo, run):
+    ran = run(line)
+
+    assert ran.code == UNDERSTOOD_NOT
+    assert would_do in " ".join(ran.err.split("Would do:")[1].split())
+
+
+def test_several_reasons_are_numbered_and_so_is_what_would_do(in_demo, run):
+    wrong, would = run("shimstock close brackwater J33").err.split("Would do:")
+
+    for part in (wrong.split("Wrong:")[1], would):
+        assert part.split()[0] == "1."
+        assert "\n          2. " in part
+
+
+def test_of_very_many_reasons_the_first_are_shown_and_the_others_counted(in_demo, run):
+    ran = run("shimstock gate brackwater first-start --pass")
+
+    assert ran.code == REFUSED
+    assert "and 58 more" in ran.err
+    assert len(ran.err.splitlines()) < 50
+
+
+def test_an_alternative_belongs_to_what_would_do(in_demo, run):
+    from shimstock.faces.cli.wrong import explain
+    from shimstock.workshop.refused import Refused
+
+    said = explain(Refused(['Is the oil in?; answer yes, and sign; or "not needed" and why']))
+
+    assert said.wrong == ["Is the oil in?"]
+    assert said.would_do == ['answer yes, and sign; or "not needed" and why']
+
+
+def test_ctrl_c_says_that_nothing_is_lost(in_demo, run, monkeypatch):
+    from shimstock.workshop import acts
+
+    def interrupted(**_):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(acts, "cover_joint", interrupted)
+
+    ran = run("shimstock cover brackwater J36")
+
+    assert (ran.code, ran.out) == (REFUSED, "")
+    assert ran.err == "Stopped. What was kept before stays kept.\n"
+
+
+def test_a_file_that_is_no_text_is_refused_in_words(in_demo, run, tmp_path):
+    (tmp_path / "photo.yaml").write_bytes(b"\xff\xd8\xff\xe0")
+
+    ran = run("shimstock book check photo.yaml")
+
+    assert ran.code == UNDERSTOOD_NOT
+    assert "not plain text" in ran.err
+
+
+def test_an_answer_that_settles_nothing_says_what_would(in_demo, run):
+    maybe = run("shimstock answer lowmere old-paint maybe")
+    settled = run('shimstock answer lowmere old-paint "no old paint"')
+
+    assert "does not settle it; to do: answer tested" in " ".join(maybe.out.split())
+    assert "settle" not in settled.out

@@ -56,7 +56,9 @@ cautions:
   asbestos:
     {name: Asbestos in old gaskets, dangers: [asbestos], do: Wet it first, never: no air gun,
      defer: the waste authority, source: common practice no source}
-  rollover: {name: No roll bar, stays: yes, do: low gear, never: no passengers, defer: the bar's maker}
+  rollover:
+    {name: No roll bar, stays: yes, do: low gear, never: no passengers,
+     defer: the bar's maker}
   battery: {name: Battery acid, do: goggles, never: no sparks}
 gates:
   paint:

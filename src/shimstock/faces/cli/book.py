@@ -58,7 +58,7 @@ def check(file: BookFile) -> Answer:
     },
 )
 def schema() -> Answer:
-    """Print the format of a book as JSON Schema, for an editor to complete it by."""
+    """Print a book's format, for an editor to complete it."""
     import json
 
     from shimstock.trade.machine import schema as book_schema
@@ -100,7 +100,7 @@ def start(
         Path | None, typer.Option(metavar="FILE", help="Where to; else NAME.yaml here.")
     ] = None,
 ) -> Answer:
-    """Write a book to fill in, over a starter; a file that is there is never overwritten."""
+    """Write a book to fill in; nothing is overwritten."""
     from shimstock.faces.cli.new_book import new_book
 
     file = out or Path(f"{name}.yaml")

@@ -106,7 +106,9 @@ class Commands:
         """Add all of them to the program."""
         family = app
         if self._group:
-            family = typer.Typer(help=self._help, rich_markup_mode=None)
+            lines = "\n".join(f"  {made.example}" for made in self.made)
+            epilog = f"\b\nExamples:\n{lines}"
+            family = typer.Typer(help=self._help, epilog=epilog, rich_markup_mode=None)
             app.add_typer(family, name=self._group, no_args_is_help=True)
         for made in self.made:
             made.add_to(family)

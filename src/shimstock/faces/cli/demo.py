@@ -1,10 +1,13 @@
 """The commands overhaul and demo: all about one machine, and an invented shed to try it on."""
 
+import shlex
+import shutil
+import sys
 from pathlib import Path
 from typing import Any
 
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.shown import Answer, Heading, Shown
+from shimstock.faces.cli.shown import Answer, Heading, Shown, Verbatim
 from shimstock.faces.cli.words_typed import MachineName
 
 OVERHAUL_KEYS = {
@@ -84,6 +87,35 @@ def write_books(shed: Path) -> list[Path]:
     return files
 
 
+def typed_here(shed: Path) -> list[str]:
+    """The commands to try, as they work from the folder and the shell one stands in."""
+    program, where = _program(), _shed_named(shed)
+    return [line.replace("shimstock", program, 1) + where for line in NEXT]
+
+
+def _program() -> str:
+    """`shimstock` where the shell finds it, else the path to it, short where it is near."""
+    started = Path(sys.argv[0])
+    found = shutil.which("shimstock")
+    if started.name != "shimstock" or (found and Path(found).samefile(started)):
+        return "shimstock"
+    path = started.absolute()
+    return shlex.quote(str(path.relative_to(Path.cwd()) if _below(path) else path))
+
+
+def _shed_named(shed: Path) -> str:
+    """The option that names the shed, where a new terminal would not find it without."""
+    here = Path("shed")
+    found = here if here.is_dir() else Path.home() / "shimstock"
+    if found.exists() and found.samefile(shed):
+        return ""
+    return f" --shed {shlex.quote(str(shed.relative_to(Path.cwd()) if _below(shed) else shed))}"
+
+
+def _below(path: Path) -> bool:
+    return path.is_relative_to(Path.cwd())
+
+
 def _paper(shed: Path, slug: str) -> Path:
     from shimstock.faces.cli.paper import write_record
 
@@ -95,14 +127,14 @@ def _demo(shed: Path, laid: Any, books: list[Path], told: list[Any], papers: lis
     shown: list[Shown] = [f"The invented shed {here}: {shed}"]
     shown += [block for _, blocks in told for block in blocks]
     shown += [Heading("Records written"), *(f"  {file}" for file in papers)]
-    shown += [Heading("To type next"), *(f"  {line}" for line in NEXT)]
-    shown += ["They find this shed as ./shed, or by SHIMSTOCK_SHED, or by --shed."]
+    following = typed_here(shed)
+    shown += [Heading("To try next"), Verbatim("\n".join(f"  {line}" for line in following))]
     data = {
         "shed": str(shed),
         "laid_out": list(laid),
         "books": [str(file) for file in books],
         "machines": [data for data, _ in told],
         "papers": [str(file) for file in papers],
-        "next": list(NEXT),
+        "next": following,
     }
     return Answer(data, shown)

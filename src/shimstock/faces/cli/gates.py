@@ -54,7 +54,18 @@ def answer(
     entry = acts.answer_point(
         machine=machine, point=point, answer=said, who=asked.who, reason=reason
     )
-    return Answer(kept(entry), [kept_line(entry)])
+    return Answer(kept(entry), [kept_line(entry), *_still_open(machine, point)])
+
+
+def _still_open(machine: str, typed: str) -> list[str]:
+    """Where the answer does not settle the question, what would."""
+    from shimstock.workshop import rules
+    from shimstock.workshop.find import find_point
+
+    seen = see(machine)
+    points = rules.open_points(seen.now)
+    left = points.get(find_point(seen.book, typed, points))
+    return [f"This does not settle it; to do: {left.would_do}."] if left else []
 
 
 def _gate(asked: Asked, machine: str, typed: str | None, pass_it: bool) -> Answer:

@@ -10,6 +10,11 @@ from shimstock.faces.cli.looking import Seen, kept, kept_line, see
 from shimstock.faces.cli.shown import Answer, Heading, Shown, Table
 from shimstock.faces.cli.words_typed import ENTRY_KEYS, MachineName
 
+NO_MACHINE = (
+    "No machine here yet: shimstock machine add NAME --book FILE books one in; shimstock demo lays "
+    "out two to try."
+)
+
 commands = Commands(group="machine", help="Machines: the real ones in the shed.")
 
 
@@ -39,7 +44,8 @@ def add(
         slug=name, name=called or name, book_text=text, book_name=book_name,
         serials=serials, who=asked.who,
     )  # fmt: skip
-    return Answer(kept(entry), [kept_line(entry)])
+    following = f"To type next: shimstock reach {name} PART, or shimstock machine names {name}"
+    return Answer(kept(entry), [kept_line(entry), following])
 
 
 @commands.add(
@@ -56,7 +62,7 @@ def list_(asked: Asked) -> Answer:
     rows = [(d["machine"], d["name"], d["book"], str(d["open"]), str(d["worn"])) for d in data]
     columns = ("machine", "name", "book", "open", "worn")
     shown = Table(columns, rows, frozenset({"open", "worn"}))
-    return Answer({"machines": data}, [shown if rows else "No machine here yet."])
+    return Answer({"machines": data}, [shown if rows else NO_MACHINE])
 
 
 @commands.add(
@@ -81,7 +87,7 @@ def show(
         bool, typer.Option("--all", help="All that is missing, also where it is much.")
     ] = False,
 ) -> Answer:
-    """Say where one was: what is open, missing, out and unsafe, and what comes next."""
+    """Say where you were, what is unsafe, and what is next."""
     from shimstock.faces.cli.where_was_i import standing, standing_shown
 
     seen = see(machine)
@@ -100,12 +106,31 @@ def book_(
     machine: MachineName,
     file: Annotated[str, typer.Argument(metavar="FILE", help="The better book.")],
 ) -> Answer:
-    """Give a machine a better copy of its book; every reading is judged by it again."""
+    """Give a machine a better book; all is judged again."""
     from shimstock.workshop import acts
 
     text, name = book_text(file)
     entry = acts.change_book(machine=machine, book_text=text, book_name=name, who=asked.who)
     return Answer(kept(entry), [kept_line(entry)])
+
+
+@commands.add(
+    "machine names",
+    example="shimstock machine names brackwater brake",
+    keys={"names": "each with kind, key, mark, name and pieces"},
+)
+def names_(
+    asked: Asked,
+    machine: MachineName,
+    words: Annotated[
+        list[str] | None, typer.Argument(metavar="[WORD]", help="In its key, mark or name.")
+    ] = None,
+) -> Answer:
+    """Find what its book calls a joint, part or figure."""
+    from shimstock.faces.cli.names import names, names_data, names_shown
+
+    found = names(see(machine).book, words or [])
+    return Answer({"names": names_data(found)}, names_shown(found))
 
 
 def _serial(typed: str) -> tuple[str, str]:

@@ -13,6 +13,7 @@ from shimstock.faces.cli.command import DONE, NOT_UNDERSTOOD, REFUSED, Opener
 from shimstock.faces.cli.wrong import explain
 
 FAMILIES = (demo, book, machines, joints, readings, ways, gates, diary, paper)
+STOPPED = 130  # what typer makes of Ctrl-C
 MADE = {made.path: made for family in FAMILIES for made in family.commands.made}
 """Every command by its path, such as `book check`."""
 
@@ -74,13 +75,20 @@ def run(arguments: Sequence[str] | None = None) -> None:
 def _outcome(typed: list[str]) -> int:
     try:
         code = typer.main.get_command(app).main(typed, "shimstock", standalone_mode=False)
-        return code if isinstance(code, int) else DONE
+        return _stopped() if code == STOPPED else code if isinstance(code, int) else DONE
     except (KeyboardInterrupt, typer.Abort):
-        print("Stopped. What was kept before stays kept.", file=sys.stderr)
-        return REFUSED
+        return _stopped()
     except Exception as error:
+        if type(error).__name__ == "NoArgsIsHelpError":
+            print(getattr(error, "ctx").get_help())  # noqa: B009 - typer does not declare it
+            return NOT_UNDERSTOOD
         wrong = explain(error)
         if wrong is None:
             raise
         print(wrong.text(typed, getattr(error, "__notes__", ())), file=sys.stderr)
         return NOT_UNDERSTOOD if wrong.not_understood else REFUSED
+
+
+def _stopped() -> int:
+    print("Stopped. What was kept before stays kept.", file=sys.stderr)
+    return REFUSED

@@ -15,8 +15,9 @@ def new_book(name: str, starter: str, base: Book) -> str:
 
 def _head(name: str, starter: str, base: Book) -> Iterator[str]:
     yield f"# {name}: what the maker printed about this machine."
-    yield "# Take away the # before a line, and before its section, and write what stands in the"
-    yield "# maker's book, with its page."
+    yield "# Take away the # at the left of a line, and of the line above it that names the figure;"
+    yield "# write what stands in the maker's book, and its page, as page: 41."
+    yield "# Leave the blanks at the left as they are: they say what belongs to what."
     yield "# A figure without a page stays a stand-in figure. Check with: shimstock book check FILE"
     yield f"book: {name}"
     yield f"title: {name}"
@@ -24,8 +25,8 @@ def _head(name: str, starter: str, base: Book) -> Iterator[str]:
     yield f"prints: {base.prints}    # inch or metric"
     yield ""
     yield "# A joint or part that this machine has not: its name with nothing after the colon."
-    yield "# joints:"
-    yield "#   name-of-a-joint:"
+    yield "joints:"
+    yield "#  name-of-a-joint:"
 
 
 def _figures(base: Book) -> Iterator[str]:
@@ -33,19 +34,20 @@ def _figures(base: Book) -> Iterator[str]:
         entries: dict[str, Figure] = getattr(base, section)
         if entries:
             yield ""
-            yield f"# {section}:"
+            yield f"{section}:"
         for key, figure in entries.items():
-            yield f"  # {figure.mark or ''} {figure.name}, of {base.parts[figure.of].name}".rstrip()
-            yield f"  # {key}:"
+            marked = f"{figure.mark} " if figure.mark else ""
+            yield f"  # {marked}{figure.name}, of {base.parts[figure.of].name}"
+            yield f"#  {key}:"
             yield from _to_fill_in(figure)
 
 
 def _to_fill_in(figure: Figure) -> Iterator[str]:
     if figure.new:
-        yield f"  #   new: {figure.new.typed}"
+        yield f"#    new: {figure.new.typed}"
     if figure.limit:
-        yield f"  #   limit: {_limits(figure)}"
-    yield "  #   page:"
+        yield f"#    limit: {_limits(figure)}"
+    yield "#    page:"
 
 
 def _limits(figure: Figure) -> str:

@@ -80,7 +80,8 @@ def remedies_shown(remedies: list[Any]) -> list[Shown]:
             names = "; ".join(each.says.removesuffix(f": {USE_AGAIN}") for each in found)
             shown += listed(heading, [names] if names else [])
         else:
-            shown += listed(heading, [line for each in found for line in _with_reasons(each)])
+            lines = dict.fromkeys(tuple(_with_reasons(each)) for each in found)
+            shown += listed(heading, [line for each in lines for line in each])
     return shown
 
 
@@ -177,10 +178,11 @@ def _with_reasons(remedy: Any) -> list[str]:
 
 def _orders(seen: Seen, remedies: list[Any], stands: dict[str, Any]) -> list[Shown]:
     away = [f"{each['name']}: {each['state']}; {each['note']}" for each in stands["away"]]
-    held = [
-        line for each in remedies if each.held
-        for line in (f"- {each.says}", *(f"  {reason}" for reason in each.held))
-    ]  # fmt: skip
+    waiting: dict[str, list[str]] = {}
+    for each in remedies:
+        if each.held:
+            waiting.setdefault(f"- {each.says}", []).extend(f"  {reason}" for reason in each.held)
+    held = [line for says, why in waiting.items() for line in (says, *dict.fromkeys(why))]
     return [
         *listed("To order", to_order(seen, remedies)),
         *listed("Must wait, and why", held),

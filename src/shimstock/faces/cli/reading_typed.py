@@ -32,14 +32,14 @@ def sort(book: Book, figure: str, words: list[str], with_: str, good_to: str) ->
     with_: the instrument's name. good_to: how true it is, a ± figure with its unit.
     Raises NotFound, NotUnderstood, BadParameter for an option that is none.
     """
-    from shimstock.workshop.find import find_figure, find_piece
+    from shimstock.workshop.find import find_figure
 
     if stray := next((word for word in words if OPTION.match(word)), None):
-        raise typer.BadParameter(f"No such option: {stray}")
+        raise typer.BadParameter(f"No such option: {stray}.")
     key = find_figure(book, figure)
     part = book.measures[key].of
     several = len(book.parts[part].instances) > 1
-    piece = find_piece(book, part, words[0]) if several else ""
+    piece = _piece(book, part, words[0]) if several else ""
     values = tuple(words[1:] if several else words)
     return ReadingTyped(key, piece, values, _instrument(book, key, with_, good_to))
 
@@ -51,13 +51,37 @@ def understood(book: Book, row: Any) -> list[str]:
 
     figure = book.measures[row.figure]
     labels = figure.at.labels if figure.at else ("",) * len(row.typed)
-    width = max(map(len, labels), default=0)
+    width, room = max(map(len, labels), default=0), max(map(len, row.typed), default=0)
     lines = [
-        f"  {label:<{width}}  {typed}  ->  {'not read' if value is None else show(value, row.unit)}"
+        f"  {label:<{width}}  {typed:<{room}}  ->  {_read(value, row, show)}"
         for label, typed, value in zip(labels, row.typed, row.values, strict=False)
     ]
     gauge = row.instrument["name"] if row.instrument else "no instrument named"
     return [f"{figure_named(book, row.figure, row.piece)}, {row.stage}, with {gauge}", *lines]
+
+
+def _read(value: float | None, row: Any, show: Any) -> str:
+    """A value with no more decimals than the gauge tells."""
+    from shimstock.trade.measure.words import decimals_worth
+
+    if value is None:
+        return "not read"
+    step = row.instrument["resolution"] if row.instrument else 0
+    return str(show(value, row.unit, decimals_worth(step, row.unit)))
+
+
+def _piece(book: Book, part: str, typed: str) -> str:
+    """Which piece is meant; raises NotUnderstood where a value stands in its place."""
+    from shimstock.trade.numbers.not_understood import NotUnderstood
+    from shimstock.workshop.find import find_piece
+    from shimstock.workshop.wording import listed
+
+    pieces = book.parts[part].instances
+    if re.match(r"[-+]?[\d.,]", typed) and typed not in pieces:
+        name, which = book.parts[part].name, listed(pieces, "or")
+        wrong = f"names no piece, and there are {len(pieces)} of {name}"
+        raise NotUnderstood(typed, wrong, (f"type {which} before the values",))
+    return find_piece(book, part, typed)
 
 
 def _instrument(book: Book, figure: str, with_: str, good_to: str) -> Instrument | str:

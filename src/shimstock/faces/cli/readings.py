@@ -186,11 +186,19 @@ def _unmeasured(book: Any, missing: list[str]) -> list[Shown]:
 def _rechecked(found: Any) -> Answer:
     from dataclasses import asdict
 
+    from shimstock.workshop.wording import count_of
+
     rows = [
-        (f"{c.machine} {c.figure} {c.piece}".strip(), str(c.stage), _gist(c.stored), _gist(c.today))
+        (
+            f"{c.machine}: {c.figure.replace('-', ' ')} {c.piece}".strip(),
+            str(c.stage),
+            _gist(c.stored),
+            _gist(c.today),
+        )
         for c in found.changes
     ]
-    lines: list[Shown] = [f"{found.looked_at} verdicts judged again, {len(rows)} would change."]
+    judged = count_of(found.looked_at, "verdict")
+    lines: list[Shown] = [f"{judged} judged again, {len(rows) or 'none'} would change."]
     lines += [Table(("figure", "stage", "stored", "today"), rows)] if rows else []
     lines += [kept_line(entry) for entry in found.entries]
     lines += ["Stopped before the end; the machines done so far are complete."] * found.stopped

@@ -61,6 +61,8 @@ def train_shown(book: Book, key: str, found: TrainFound) -> list[Shown]:
 def _train(book: Book, typed: str) -> str:
     from shimstock.workshop.refused import NotFound
 
+    if not typed and len(book.trains) == 1:
+        return next(iter(book.trains))
     for key, train in book.trains.items():
         if typed.strip().lower() in (key, train.name.lower()):
             return key

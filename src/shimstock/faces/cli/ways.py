@@ -56,7 +56,9 @@ def reach(
 def play(
     asked: Asked,
     machine: MachineName,
-    train: Annotated[str, typer.Argument(metavar="TRAIN", help="A chain in the book.")],
+    train: Annotated[
+        str, typer.Argument(metavar="[TRAIN]", help="A chain in the book; else the only one.")
+    ] = "",
     finished: Annotated[
         bool, typer.Option("--finished", help="By the readings after the work.")
     ] = False,

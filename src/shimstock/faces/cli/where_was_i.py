@@ -43,6 +43,7 @@ def standing(seen: Seen) -> dict[str, Any]:
 def standing_shown(stands: dict[str, Any], *, all_missing: bool) -> list[Shown]:
     """The same, for a person; all_missing: also for joints that lack much."""
     return [
+        *([] if stands["open"] else ["Nothing stands open."]),
         *tonight_shown(stands),
         *listed("Missing before it can be closed", _missing_lines(stands, all_missing)),
         *_table("Away or wanted", ("piece", "stands", "note"), _away_cells(stands)),

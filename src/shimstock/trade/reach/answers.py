@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import re
+
 from shimstock.trade.machine.book import Gate, Point
 from shimstock.trade.machine.state import MachineNow
 
 NOT_NEEDED = "not needed"
-NOBODY = frozenset({"", "-", "?", "no", "no one", "nobody", "none", NOT_NEEDED})
-"""Words that name nobody and nothing, where a question asks who or what."""
+NOBODY = re.compile(
+    r"(no|none|nobody|noone|nothing|na|n a|yes|ok|later|tbd|tba|unknown|not|nil)\b.*|.?"
+)
+"""Beginnings that name nobody and nothing, where a question asks who or what."""
 
 
 def answered(now: MachineNow, key: str, point: Point) -> bool:
@@ -22,8 +26,13 @@ def answered(now: MachineNow, key: str, point: Point) -> bool:
 def _said(now: MachineNow, key: str, point: Point) -> bool:
     said = answer_to(now, key)
     if not point.answers:
-        return said is not None and said not in NOBODY
+        return said is not None and not NOBODY.fullmatch(_letters(said))
     return said in {each.casefold() for each in point.answers}
+
+
+def _letters(said: str) -> str:
+    """The words of an answer, without the signs that people put between and around them."""
+    return " ".join(re.findall(r"[^\W_]+", said.replace("no-one", "noone")))
 
 
 def answer_to(now: MachineNow, key: str) -> str | None:

@@ -127,6 +127,9 @@ def _faces(entry: Joint, state: JointNow, said_clean: bool) -> Iterator[Reason]:
 def _bolts(entry: Joint, state: JointNow, counted: int | None) -> Iterator[Reason]:
     out = state.bolts_out if state.bolts_out is not None else entry.bolts
     ready = counted if counted is not None else state.bolts_ready
+    if out < entry.bolts:
+        would = "look whether one is missing, or say why it has fewer"
+        yield Reason(entry.name, f"{out} came off where the book has {entry.bolts}", would)
     if not out:
         return
     if ready is None:

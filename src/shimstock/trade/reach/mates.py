@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from shimstock.trade.machine.alike import different
 from shimstock.trade.machine.state import MachineNow, PieceNow
 from shimstock.trade.machine.words import PartWord
 from shimstock.trade.reach.pieces import PieceKey, piece_name
@@ -64,8 +65,8 @@ def unlike(now: MachineNow, name: str) -> Iterator[Reason]:
 
 def _told_apart(pieces: dict[PieceKey, PieceNow]) -> Iterator[tuple[str, list[str]]]:
     for what in ("maker", "size"):
-        said = (getattr(state, what).strip() for state in pieces.values())
-        yield what, sorted({text for text in said if text}, key=str.casefold)
+        said = (getattr(state, what) for state in pieces.values())
+        yield what, sorted(different(said, sizes=what == "size"), key=str.casefold)
 
 
 def sets_behind(now: MachineNow, parts: tuple[str, ...]) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from typing import NamedTuple, TypeVar
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.machine.words import OPEN_WORDS, JointWord, PartWord
 from shimstock.trade.reach.closing import why_not_close, why_not_open
+from shimstock.trade.reach.goals import reaching_joints
 from shimstock.trade.reach.mates import against_set, unlike
 from shimstock.trade.reach.pieces import figures_of, piece_name, pieces_at
 from shimstock.trade.reach.readings import undecided
@@ -37,7 +38,7 @@ JOINT_MOVES: dict[JointWord, Move] = {
     J.DRY_FITTED: Move("dry-fit", OPEN_WORDS),
     J.PARKED_OPEN: Move("cover", OPEN_WORDS),
     J.SEALED: Move("close", OPEN_WORDS),
-    J.TORQUED: Move("torque", {J.SEALED, J.WEEPING, J.LEAKING, *OPEN_WORDS}),
+    J.TORQUED: Move("torque", {J.SEALED, J.LEAK_CHECKED, J.WEEPING, J.LEAKING, *OPEN_WORDS}),
     J.LEAK_CHECKED: Move("pass dry", {J.UNDISTURBED, J.SEALED, J.TORQUED, J.WEEPING}),
     J.WEEPING: Move("run", {J.UNDISTURBED, J.TO_BE_OPENED, *SHUT}),
     J.LEAKING: Move("run", {J.UNDISTURBED, J.TO_BE_OPENED, *SHUT}),
@@ -122,6 +123,8 @@ def _against_piece(now: MachineNow, part: str, piece: str, to: PartWord) -> Iter
         yield from undecided(now, part, piece)
     if to is P.REJECTED:
         yield from _sealed_over(now, part, piece)
+    if to is P.OFF:
+        yield from _shut_in(now, part, piece)
     if to is P.ON_ORDER:
         yield from _not_measured(now, part, piece)
     of_set = now.book.parts[part].set
@@ -138,6 +141,20 @@ def _sealed_over(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:
         word = now.joint(key).word
         if meets and word in SHUT:
             yield Reason(joint.name, f"is {word} on it", "open that joint first", hard=True)
+
+
+def _shut_in(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:
+    """A part cannot come off while all joints that lead to it are shut, one of them by us."""
+    leading = [
+        key for key in reaching_joints(now.book, part) if piece in pieces_at(now.book, key, part)
+    ]
+    if any(now.joint(key).is_open for key in leading):
+        return
+    for key in leading:
+        word = now.joint(key).word
+        if word in SHUT:
+            name = now.book.joints[key].name
+            yield Reason(name, f"is {word} over it", "open that joint first", hard=True)
 
 
 def _not_measured(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:

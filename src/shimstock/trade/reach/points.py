@@ -71,6 +71,7 @@ def _gates_before(now: MachineNow, gate: Gate) -> Iterator[Looked]:
         would = f"pass {name} first"
         point = OpenPoint(f"gate:{key}", "gate", key, f"{name} is not passed", 0.0, True, would)
         yield None if key in now.passed else point
+        yield from (p for p in _questions(now, now.book.gates[key]) if p and p.hard)
 
 
 def is_dry(now: MachineNow, joint: str) -> bool:

@@ -74,7 +74,9 @@ def reopen(
     w.given("t_p", on_top[0], "min", meaning="strip and paint again")
     w.given("m_p", on_top[1], "", meaning="money for paint")
     before = w.step("T_n", "t_o + t_c", way.minutes, "min", meaning="now")
-    after = w.step("T_l", "T_n + t_p", before + on_top[0], "min", meaning="after paint")
+    later = way_in(MachineNow(now.book, now.today), [Target("joint", joint)]).minutes
+    w.given("t_l", later, "min", meaning="there and back once all is closed for paint")
+    after = w.step("T_l", "t_l + t_p", later + on_top[0], "min", meaning="after paint")
     advice = FITTING_AGAIN if any(use.kind == "gasket" for use in entry.uses) else ()
     result = Reopen(joint, before, after, on_top[1], way, advice)
     w.note(result.says)

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from shimstock.trade.machine.words import JointWord
 from shimstock.workshop import rests, rules
-from shimstock.workshop.acts.joint_rows import become, joint_row, move, open_row
+from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row
 from shimstock.workshop.find import find_joint
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, JointState, Machine
@@ -88,7 +88,7 @@ def _lay_ready(pen: Pen, row: JointState, ready: _Ready) -> None:
     if ready.faces_clean is not None:
         row.faces_clean = ready.faces_clean
     if ready.bolts is not None:
-        row.bolts_ready = ready.bolts
+        row.bolts_ready = counted(ready.bolts)
     uses = [use.name for use in pen.book.joints[row.joint].uses]
     named = [_use_named(uses, typed) for typed in ready.gaskets]
     row.gaskets_ready = list(dict.fromkeys([*row.gaskets_ready, *named]))

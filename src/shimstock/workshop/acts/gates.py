@@ -32,7 +32,7 @@ def answer_point(
     with writing("answer", who=who, machine=machine, at=at) as pen:
         points = rules.open_points(pen.now)
         key = find_point(pen.book, point, points)
-        said = answer.strip()
+        said = _in_the_books_spelling(pen.book, key, answer)
         asked = _check_answer(pen.book, points, key, said, reason)
         for older in pen.machine.answers.filter(point=key, withdrawn=False):
             older.withdrawn = True
@@ -62,6 +62,19 @@ def pass_gate(
         pen.save(GatePass(machine=pen.machine, gate=key, by=pen.who, at=pen.at))
         pen.says = f"Passed: {name}."
     return pen.entry
+
+
+def _in_the_books_spelling(book: Book, key: str, typed: str) -> str:
+    """The answer as the book lists it, where it is one of those; else as typed."""
+    said = " ".join(typed.split())
+    listed = (
+        each
+        for gate in book.gates.values()
+        if key in gate.points
+        for each in gate.points[key].answers
+    )
+    spelled = {each.casefold(): each for each in (*listed, NOT_NEEDED)}
+    return spelled.get(said.rstrip(" .!").casefold(), said)
 
 
 def _check_answer(

@@ -1,6 +1,6 @@
 """A joint's row for an act to change, and its move from one state to another."""
 
-from shimstock.trade.machine.words import JointWord
+from shimstock.trade.machine.words import OPEN_WORDS, JointWord
 from shimstock.workshop import rules
 from shimstock.workshop.ledger import Pen
 from shimstock.workshop.models import JointState
@@ -23,6 +23,13 @@ def open_row(pen: Pen, joint: str) -> JointState:
     return row
 
 
+def counted(bolts: int | None) -> int | None:
+    """A count of fastenings as it was given. Raises Refused where there cannot be so few."""
+    if bolts is not None and bolts < 0:
+        raise Refused([f"{bolts} fastenings cannot be: count them again."])
+    return bolts
+
+
 def move(pen: Pen, row: JointState, to: JointWord) -> None:
     """Bring a joint into a state. Raises Refused where the rules between states forbid it."""
     if row.word == to:
@@ -33,6 +40,10 @@ def move(pen: Pen, row: JointState, to: JointWord) -> None:
 
 
 def become(pen: Pen, row: JointState, to: JointWord) -> None:
-    """Give a joint its word, dated; whoever asks has seen to the rules."""
+    """Give a joint its word, dated; whoever asks has seen to the rules.
+
+    While it stays open, the date stays that of its opening: so long has dust come in.
+    """
+    if not (row.word in OPEN_WORDS and to in OPEN_WORDS):
+        row.since = pen.today
     row.word = to
-    row.since = pen.today

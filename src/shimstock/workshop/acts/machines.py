@@ -1,10 +1,12 @@
 """Machines: booked in with a book, and given a better book."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from datetime import datetime
 
-from shimstock.trade.machine.book import Book
+from shimstock.trade.machine.book import Book, Figure
+from shimstock.trade.machine.figures import At
+from shimstock.trade.numbers.quantity import kind
 from shimstock.workshop.books import book_from
 from shimstock.workshop.judging import rejudge
 from shimstock.workshop.ledger import writing
@@ -57,11 +59,12 @@ def change_book(
 ) -> DiaryEntry:
     """Give a machine a better copy of its book and judge all its readings by it.
 
-    Raises BookErrors for a faulty book, Refused where readings would lose their figure.
+    Raises BookErrors for a faulty book, Refused where readings would lose their figure or places.
     """
     with writing("change book", who=who, machine=machine, at=at) as pen:
         book = book_from(book_text, book_name or pen.machine.book_name)
         _check_all_kept(pen.machine, book)
+        _check_places(pen.machine, pen.book, book)
         pen.machine.book_text = book_text
         pen.machine.book_name = book_name or pen.machine.book_name
         pen.save(pen.machine)
@@ -77,6 +80,36 @@ def _check_name(slug: str, name: str) -> None:
         raise Refused(["The machine has no name: say what you call it."])
     if Machine.objects.filter(slug=slug, withdrawn=False).exists():
         raise Refused([f"A machine named {slug!r} is here already: choose another short name."])
+
+
+def _check_places(machine: Machine, old: Book, new: Book) -> None:
+    """Refuse a book that would lay readings on other places, or take them for another quantity."""
+    readings = ReadingRow.objects.filter(machine=machine, withdrawn=False)
+    read = dict(readings.order_by("pk").values_list("figure", "unit"))
+    refuse(
+        reason
+        for key, unit in sorted(read.items())
+        for reason in _against_places(old.measures[key], new.measures[key], unit)
+    )
+
+
+def _against_places(old: Figure, new: Figure, unit: str) -> Iterator[str]:
+    would = "leave it so, or undo the readings first."
+    if kind(unit) != kind(new.measured_in):
+        was, now = kind(unit), kind(new.measured_in)
+        yield f"The figure {old.name} was read as a {was}, and is a {now} in this book: {would}"
+    if not _same_places(old.at, new.at):
+        was, now = (", ".join(at.labels) if at else "one place" for at in (old.at, new.at))
+        yield f"The figure {old.name} was read at {was}; in this book it is {now}: {would}"
+
+
+def _same_places(old: At | None, new: At | None) -> bool:
+    """Whether readings keep their places: as many, in the same order, under whatever names."""
+    shapes = [
+        (len(at.depths), len(at.across), len(at.places)) if at else (0, 0, 1) for at in (old, new)
+    ]
+    moved = old and new and old.labels != new.labels and set(old.labels) == set(new.labels)
+    return shapes[0] == shapes[1] and not moved
 
 
 def _check_all_kept(machine: Machine, book: Book) -> None:

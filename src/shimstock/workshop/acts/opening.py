@@ -3,13 +3,17 @@
 from datetime import datetime
 
 from shimstock.trade.machine.words import JointWord
+from shimstock.trade.numbers.quantity import parse
 from shimstock.workshop import rests, rules
-from shimstock.workshop.acts.joint_rows import become, joint_row, move, open_row
+from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row
 from shimstock.workshop.find import find_joint
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, Machine
 from shimstock.workshop.refused import refuse
 from shimstock.workshop.wording import joint_named, listed
+
+UNITS = {"inch": "in", "metric": "mm"}
+"""What a bare number of a book's thickness is in."""
 
 
 def open_joint(
@@ -26,15 +30,18 @@ def open_joint(
 
     bolts_out: how many came out; the book's count if not given.
     thickness_found: of the old gasket, as measured, with its unit.
-    Raises Refused where something must be open first, NotFound for an unknown joint.
+    Raises Refused where something must be open first, NotFound for an unknown joint,
+    NotUnderstood for a thickness that cannot be read.
     """
     with writing("open", who=who, machine=machine, at=at) as pen:
         key = find_joint(pen.book, joint)
+        if thickness_found is not None:
+            parse(thickness_found, unit=UNITS[pen.book.prints], what="thickness of the gasket")
         on_the_way = rules.joints_on_the_way(pen.now, key) if path else (key,)
         for each in on_the_way:
             _open_one(pen, each)
         row = joint_row(pen, key)
-        row.bolts_out = row.bolts_out if bolts_out is None else bolts_out
+        row.bolts_out = row.bolts_out if bolts_out is None else counted(bolts_out)
         row.thickness_found = thickness_found
         pen.save(row)
         pen.says = f"Opened {listed(joint_named(pen.book, each) for each in on_the_way)}."

@@ -8,7 +8,6 @@ class Machine(Kept):
     """One real machine in the shed, with a full copy of the book it is made to."""
 
     ABSENT = {"withdrawn": True}
-    NOT_IN_DIARY = frozenset()
 
     slug = models.SlugField(max_length=60)
     name = models.CharField(max_length=200)
