@@ -142,3 +142,19 @@ def test_a_book_that_measures_something_else_is_refused(machine, do):
 
     with pytest.raises(Refused, match="end float was read as a length"):
         do.change_book(book_text=other)
+
+
+def test_the_makers_page_is_seen_in_what_was_judged_before(machine, do):
+    took = do.take_reading(figure="end-float", typed="0.015")
+    assert took.verdicts[0].data["stand_in"]
+
+    do.change_book(
+        book_text=TEXT.replace(
+            "    limit: max 0.012 in\n",
+            "    limit: max 0.012 in\n    page: 41\n    if-outside: new thrusts\n",
+        )
+    )
+
+    data = machine.verdicts.get(figure="end-float", current=True).data
+    assert (data["stand_in"], data["remedy"]) == (False, "new thrusts")
+    assert "stand-in" not in str(data["working"])

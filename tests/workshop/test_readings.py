@@ -140,6 +140,8 @@ def test_a_key_used_again_for_other_numbers_loses_nothing(do):
 
     with pytest.raises(Refused, match="Choose a new key"):
         do.take_reading(figure="bore", piece="2", typed=LINER_2, client_key="phone-7")
+    with pytest.raises(Refused, match="Choose a new key"):  # the same numbers of another liner
+        do.take_reading(figure="bore", piece="2", typed=LINER_1, client_key="phone-7")
 
 
 def test_undoing_a_reading_brings_back_what_stood_before(machine, do):

@@ -1,5 +1,6 @@
 """From what a person types to what it names: by key, by mark or by full name."""
 
+import re
 from collections.abc import Iterable, Mapping
 from typing import Protocol
 
@@ -93,27 +94,39 @@ def _find(what: str, typed: str, things: Mapping[str, _Named]) -> str:
     wanted = typed.strip()
     if wanted in things:
         return wanted
-    lower = wanted.lower()
+    lower = _plain(wanted)
     for calls in (_keys, _marks, _names):
         found = [key for key, thing in things.items() if lower in calls(key, thing)]
         if len(found) > 1:
             raise Refused([f"{typed!r} names more than one {what}: {listed(found, 'or')}."])
         if found:
             return found[0]
+    within = [key for key, thing in things.items() if set(lower.split()) <= _words(thing)]
+    if len(within) == 1:
+        return within[0]
     raise NotFound(what, typed, _callable(things), where=" in this machine's book")
 
 
 def _keys(key: str, thing: _Named) -> set[str]:
-    return {key.lower(), key.lower().replace("-", " ")}
+    return {_plain(key)}
 
 
 def _marks(key: str, thing: _Named) -> set[str]:
     mark = getattr(thing, "mark", None)
-    return {mark.lower()} if mark else set()
+    return {_plain(mark)} if mark else set()
 
 
 def _names(key: str, thing: _Named) -> set[str]:
-    return {thing.name.lower()} if thing.name else set()
+    return {_plain(thing.name)} if thing.name else set()
+
+
+def _words(thing: _Named) -> set[str]:
+    return set(re.findall(r"\w+", _plain(thing.name or "")))
+
+
+def _plain(text: str) -> str:
+    """A name without its capitals and hyphens, which nobody types the same way twice."""
+    return " ".join(text.lower().replace("-", " ").split())
 
 
 def _callable(things: Mapping[str, _Named]) -> list[str]:

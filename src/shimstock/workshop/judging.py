@@ -26,6 +26,10 @@ CLOSE = 1e-9
 """Relative difference below which two values are the same, computed on two machines."""
 
 
+_SAID = ("verdict", "says", "unit", "settles", "remedy", "beyond", "stand_in")
+_NUMBERS = ("value", "expanded", "p_within")
+
+
 def readings_of(machine: Machine) -> list[ReadingRow]:
     """The readings that count: neither superseded nor withdrawn."""
     return list(machine.readings.filter(superseded=False, withdrawn=False))
@@ -142,13 +146,21 @@ def _row(pen: Pen, key: FigureKey, judged: Judged) -> VerdictRow:
 
 
 def _same(row: VerdictRow | None, judged: Judged | None) -> bool:
-    """Whether a stored verdict is what is found now, in word, line, value and probability."""
+    """Whether a stored verdict is what is found now, to the last line that is shown of it."""
     if row is None or judged is None:
         return row is None and judged is None
-    words = (row.verdict, row.says, row.unit) == (judged.verdict or "", judged.says, judged.unit)
-    p, q = row.p, judged.p_within
-    likely = p is q if p is None or q is None else isclose(p, q, abs_tol=CLOSE)
-    return words and likely and isclose(row.value, judged.value, rel_tol=CLOSE, abs_tol=1e-12)
+    kept = Judged.from_data(row.data)
+    words = all(getattr(kept, name) == getattr(judged, name) for name in _SAID)
+    near = all(_near(getattr(kept, name), getattr(judged, name)) for name in _NUMBERS)
+    column = (row.verdict, row.says) == (judged.verdict or "", judged.says)
+    near = near and _near(row.p, judged.p_within) and _near(row.value, judged.value)
+    return column and words and near and kept.working.shown() == judged.working.shown()
+
+
+def _near(a: float | None, b: float | None) -> bool:
+    if a is None or b is None:
+        return a is b
+    return isclose(a, b, rel_tol=CLOSE, abs_tol=1e-12)
 
 
 def _gauge(instrument: str | Instrument, unit: str) -> Instrument | None:

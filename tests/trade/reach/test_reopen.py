@@ -21,6 +21,15 @@ def test_paint_comes_on_top_later():
     assert worked.value.advice == FITTING_AGAIN
 
 
+def test_after_paint_everything_before_it_is_shut_again():
+    now = machine("hood-bolts", joints={"cover-face": JointNow(JointWord.LEAKING)})
+
+    worked = reopen(now, "cover-face", paint_minutes=100, paint_money=7)
+
+    assert (worked.value.now, worked.value.after_paint) == (35, 160)
+    assert worked.working.disagreements() == []
+
+
 def test_off_the_paint_it_costs_the_same_later():
     got = reopen(leaking("tank-straps"), "tank-straps", paint_minutes=100, paint_money=7).value
 

@@ -12,24 +12,24 @@ if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
     from shimstock.trade.measure.train import TrainFound
 
-STAGES = {False: "as found", True: "as finished"}
-
 
 def rocked(seen: Seen, typed: str, finished: bool) -> tuple[str, TrainFound]:
     """Part the play of a train by the readings that were taken of it.
 
     Raises NotFound for an unknown train.
     """
+    from shimstock.trade.machine.words import Stage
+    from shimstock.trade.measure.tip import tip_readings
     from shimstock.trade.measure.train import rock
+    from shimstock.workshop.judging import readings_of, trade_reading
 
     key = _train(seen.book, typed)
-    train = seen.book.trains[key]
-    readings = seen.row.readings.filter(
-        superseded=False, withdrawn=False, stage=STAGES[finished], piece=""
-    )
-    typed_at = {row.figure: row.typed for row in readings}
-    figures = [train.figure, *(link.hold.figure for link in train.links[1:])]
-    tips = [typed_at.get(figure or "") for figure in figures]
+    stage = Stage.FINISHED if finished else Stage.FOUND
+    readings = {
+        (row.figure, row.piece, Stage(row.stage)): trade_reading(seen.book, row)
+        for row in readings_of(seen.row)
+    }
+    tips = tip_readings(seen.book, key, readings, stage)
     return key, rock(seen.book, key, tips, gasket_found=_gasket_found(seen, key))
 
 

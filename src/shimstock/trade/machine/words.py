@@ -81,14 +81,11 @@ MAY_BE_CLOSED_OVER = frozenset(
         PartWord.FITTED,
         PartWord.PASSED,
         PartWord.PASSED_WITH_NOTE,
-        PartWord.IN_HAND,
-        PartWord.BACK_AND_CHECKED,
-        PartWord.DRY_FITTED,
         PartWord.BUILT_IN,
         PartWord.PAINTED,
     }
 )
-"""Part states over which a joint may be sealed: never touched, passed, new in hand, or built in."""
+"""Part states over which a joint may be sealed: never touched, passed, or built in."""
 
 
 class Seals(StrEnum):

@@ -145,9 +145,7 @@ def _sealed_over(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:
 
 def _shut_in(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:
     """A part cannot come off while all joints that lead to it are shut, one of them by us."""
-    leading = [
-        key for key in reaching_joints(now.book, part) if piece in pieces_at(now.book, key, part)
-    ]
+    leading = reaching_joints(now.book, part, piece)
     if any(now.joint(key).is_open for key in leading):
         return
     for key in leading:

@@ -9,7 +9,7 @@ from typing import Literal
 from shimstock.trade.machine.book import Gate
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.machine.words import MAY_BE_CLOSED_OVER, JointWord, PartWord
-from shimstock.trade.reach.answers import answered, asked, would_settle
+from shimstock.trade.reach.answers import answer_to, answered, asked, would_settle
 from shimstock.trade.reach.goals import closing_order
 from shimstock.trade.reach.mates import against_set
 from shimstock.trade.reach.pieces import piece_name
@@ -71,7 +71,14 @@ def _gates_before(now: MachineNow, gate: Gate) -> Iterator[Looked]:
         would = f"pass {name} first"
         point = OpenPoint(f"gate:{key}", "gate", key, f"{name} is not passed", 0.0, True, would)
         yield None if key in now.passed else point
-        yield from (p for p in _questions(now, now.book.gates[key]) if p and p.hard)
+        yield from _taken_back(now, now.book.gates[key])
+
+
+def _taken_back(now: MachineNow, gate: Gate) -> Iterator[OpenPoint]:
+    """Hard questions of a gate that comes before, answered otherwise since it was passed."""
+    for point in _questions(now, gate):
+        if point and point.hard and answer_to(now, point.key) is not None:
+            yield point
 
 
 def is_dry(now: MachineNow, joint: str) -> bool:

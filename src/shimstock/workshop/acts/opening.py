@@ -45,6 +45,7 @@ def open_joint(
         row.thickness_found = thickness_found
         pen.save(row)
         pen.says = f"Opened {listed(joint_named(pen.book, each) for each in on_the_way)}."
+        pen.says += _passed_no_more(pen)
     return pen.entry
 
 
@@ -64,6 +65,16 @@ def cover_joint(
         pen.save(row)
         pen.says = f"Covered {joint_named(pen.book, key)}."
     return pen.entry
+
+
+def _passed_no_more(pen: Pen) -> str:
+    """What is opened again must be passed again: said in the diary, with the gates."""
+    passes = pen.machine.gates_passed.filter(withdrawn=False)
+    for row in passes:
+        row.withdrawn = True
+        pen.save(row)
+    names = [pen.book.gates[row.gate].name for row in passes if row.gate in pen.book.gates]
+    return f" To be passed again: {listed(names)}." if names else ""
 
 
 def _open_one(pen: Pen, joint: str) -> None:

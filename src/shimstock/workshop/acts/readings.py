@@ -6,11 +6,16 @@ from datetime import datetime
 
 from django.db import IntegrityError
 
+from shimstock.trade.machine.book import Book
+from shimstock.trade.machine.state import FigureKey
 from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.pair import TOGETHER
+from shimstock.trade.measure.words import word_of
 from shimstock.trade.numbers.instruments import Instrument
-from shimstock.workshop.find import find_figure, find_piece
+from shimstock.workshop.books import book_of
+from shimstock.workshop.find import find_figure, find_machine, find_piece
 from shimstock.workshop.judging import (
+    Opinions,
     opinions,
     readings_of,
     store,
@@ -19,7 +24,7 @@ from shimstock.workshop.judging import (
 )
 from shimstock.workshop.ledger import Pen, sent_before, writing
 from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow, VerdictRow
-from shimstock.workshop.places import MACHINE
+from shimstock.workshop.places import MACHINE, reading_place
 from shimstock.workshop.refused import Refused
 from shimstock.workshop.rows import row_named
 from shimstock.workshop.wording import figure_named, one_word
@@ -34,6 +39,17 @@ class TookReading:
     verdicts: tuple[VerdictRow, ...]
     repeated: bool = False
     """The same sending had been stored before; nothing was stored now."""
+
+
+@dataclass(frozen=True)
+class _Sent:
+    """What one sending says."""
+
+    machine: str | Machine
+    figure: str
+    piece: str
+    stage: str
+    typed: tuple[str, ...]
 
 
 def take_reading(
@@ -59,8 +75,9 @@ def take_reading(
     Raises NotUnderstood for what was typed, NotFound for an unknown name.
     """
     texts = (typed,) if isinstance(typed, str) else tuple(typed)
+    sent = _Sent(machine, figure, piece, stage, texts)
     if (entry := sent_before(client_key)) is not None:
-        return _as_stored(entry, texts)
+        return _as_stored(entry, sent)
     try:
         with writing("read", who=who, machine=machine, at=at, client_key=client_key) as pen:
             row, older = _new_reading(pen, figure, piece, stage, texts, instrument, meant)
@@ -68,7 +85,7 @@ def take_reading(
             pen.says = _sentence(pen, row, verdicts)
     except IntegrityError:
         if (entry := sent_before(client_key)) is not None:  # the other sending was quicker
-            return _as_stored(entry, texts)
+            return _as_stored(entry, sent)
         raise
     return TookReading(pen.entry, row, tuple(verdicts))
 
@@ -101,7 +118,7 @@ def accept_verdict(
             raise Refused([f"{name} is {row.verdict}: there is nothing to accept."])
         row.accepted_reason, row.accepted_by, row.accepted_at = reason.strip(), pen.who, pen.at
         pen.save(row)
-        pen.says = f"Accepted {name}, {row.verdict}: {row.accepted_reason}"
+        pen.says = f"Accepted {name}, {_word(pen, row)}: {row.accepted_reason}"
     return pen.entry
 
 
@@ -147,27 +164,61 @@ def _supersede(pen: Pen, older: list[ReadingRow], new: ReadingRow) -> list[Verdi
     pen.rests_on.add(MACHINE)  # its book
     before, after = opinions(pen.book, older), opinions(pen.book, [*staying, new])
     own = (new.figure, new.piece, Stage(new.stage))
-    keys = [key for key in {**before, **after} if before.get(key) != after.get(key)]
+    resting = _resting_on(pen.book, new.figure)
+    keys = [key for key in {**before, **after} if _changed(before, after, key, resting)]
     keys = keys if own in keys else [own, *keys]
     return store(pen, keys, verdict_rows(pen.machine), after, keep_accepted=False)
+
+
+def _resting_on(book: Book, figure: str) -> set[str]:
+    """A figure and those that are worked out from it."""
+    worked_out = (
+        key for key, each in book.measures.items() if each.derive and figure in each.derive.sources
+    )
+    return {figure, *worked_out}
+
+
+def _changed(before: Opinions, after: Opinions, key: FigureKey, resting: set[str]) -> bool:
+    """Whether a verdict changes, or at least the numbers it is reached by."""
+    old, new = before.get(key), after.get(key)
+    if old != new:
+        return True
+    return key[0] in resting and old is not None and new is not None and old.working != new.working
 
 
 def _sentence(pen: Pen, row: ReadingRow, verdicts: list[VerdictRow]) -> str:
     name = figure_named(pen.book, row.figure, row.piece)
     own = [each for each in verdicts if (each.figure, each.piece) == (row.figure, row.piece)]
-    word = f": {own[0].verdict}" if own else ""
+    word = f": {_word(pen, own[0])}" if own else ""
     return f"Read {name}, {row.stage}, {' '.join(row.typed)}{word}."
 
 
-def _as_stored(entry: DiaryEntry, typed: tuple[str, ...]) -> TookReading:
+def _word(pen: Pen, row: VerdictRow) -> str:
+    """The verdict in a word: a setting is out of its setting, a size alone is judged by nothing."""
+    if not row.verdict:
+        return "size only"
+    return word_of(pen.book.measures[row.figure], Verdict(row.verdict))
+
+
+def _as_stored(entry: DiaryEntry, sent: _Sent) -> TookReading:
     """What an earlier sending stored. Raises Refused where this one says something else."""
     made = [row_named(name) for name in entry.touched if "figure" in entry.after[name]]
     reading = next((row for row in made if isinstance(row, ReadingRow)), None)
-    if reading is None or tuple(reading.typed) != typed:
+    if reading is None or not _says(sent, reading):
         used = f"The key {entry.client_key!r} was used already, for: {entry.says}"
         raise Refused([f"{used} Choose a new key."])
     verdicts = tuple(row for row in made if isinstance(row, VerdictRow))
     return TookReading(entry, reading, verdicts, repeated=True)
+
+
+def _says(sent: _Sent, reading: ReadingRow) -> bool:
+    """Whether a sending says what is stored: the same numbers of the same thing."""
+    book = book_of(reading.machine)
+    key = find_figure(book, sent.figure)
+    piece = find_piece(book, book.measures[key].of, sent.piece)
+    place = reading_place(key, piece, one_word(Stage, sent.stage, "stage"))
+    there = find_machine(sent.machine).pk == reading.machine_id and place == reading.place
+    return there and tuple(reading.typed) == sent.typed
 
 
 def _which(pen: Pen, figure: str, typed: str) -> str:
