@@ -256,3 +256,7 @@ def test_a_reading_as_finished_counts_before_the_one_as_found():
 
     assert why(cover(verdicts={**FINISHED, **found})) == []
     assert "0.013 in" in str(why(cover(verdicts={**found, **worn})))
+
+
+def test_the_same_make_in_other_letters_is_one_make():
+    assert pumps("Mark K", "mark k ") == ()

@@ -197,3 +197,46 @@ def test_a_figure_read_running_counts_only_once_the_engine_has_run():
 
     assert readings("first-start") == []
     assert readings("handing-over") == ["fast-idle"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "—",
+        ".",
+        "--",
+        "n/a",
+        "N.A.",
+        "unknown",
+        "nobody yet",
+        "no-one",
+        "No one.",
+        "tbd",
+        "yes",
+        "none",
+    ],
+)
+def test_a_word_that_names_nobody_does_not_say_who_has_the_mask(said):
+    answers = {"kind": ("two-pack", ""), "air-fed": (said, "")}
+
+    (reason,) = may_pass(machine(joints=ALL_DRY, answers=answers), "paint")
+
+    assert reason.hard and "air-fed" in reason.why
+
+
+@pytest.mark.parametrize("said", ["Ida", "Tom of the body shop", "Noah", "Nora", "Yesenia"])
+def test_a_name_says_who_has_the_mask(said):
+    answers = {"kind": ("two-pack", ""), "air-fed": (said, "")}
+
+    assert may_pass(machine(joints=ALL_DRY, answers=answers), "paint") == ()
+
+
+def test_a_hard_question_taken_back_after_its_gate_stands_before_the_next_gate():
+    signed = {**STARTED, "brake-test": ("yes", ""), "linings": ("new", "")}
+    verdicts = {("mesh", "", Stage.FINISHED): VerdictNow(Verdict.GOOD)}
+    passed = frozenset({"first-start"})
+
+    assert may_pass(machine(answers=signed, verdicts=verdicts, passed=passed), "road") == ()
+    signed["stop"] = ("no", "")
+    (reason,) = may_pass(machine(answers=signed, verdicts=verdicts, passed=passed), "road")
+    assert reason.hard and reason.why == "Stop proved?"

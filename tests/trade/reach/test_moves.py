@@ -175,3 +175,27 @@ def test_one_of_a_pair_is_not_proved_by_itself():
     (reason,) = may_move_piece(machine(pieces=pieces), "pump", "left", PartWord.BUILT_IN)
 
     assert "not proved a pair" in reason.why
+
+
+def test_a_part_does_not_come_off_from_behind_a_joint_that_is_sealed_over_it():
+    sealed = {"cover-face": JointNow(JointWord.SEALED)}
+    now = machine("hood-bolts", joints=sealed, pieces={("governor", ""): piece(PartWord.BUILT_IN)})
+
+    (reason,) = may_move_piece(now, "governor", "", PartWord.OFF)
+    assert reason.hard and reason.why == "is sealed over it"
+
+    another_way = machine("hood-bolts", "governor-base", joints=sealed, pieces=now.pieces)
+    assert may_move_piece(another_way, "governor", "", PartWord.OFF) == ()
+
+
+def test_a_hot_joint_may_be_tightened_again_after_its_leak_check():
+    now = machine(joints={"hood-bolts": JointNow(JointWord.LEAK_CHECKED)})
+
+    assert may_move_joint(now, "hood-bolts", JointWord.TORQUED) == ()
+
+
+def test_a_state_is_said_as_the_end_of_a_sentence():
+    now = machine(joints={"hood-bolts": JointNow(JointWord.GASKET_READY)})
+
+    (reason,) = may_move_joint(now, "hood-bolts", JointWord.LEAK_CHECKED)
+    assert reason.why.startswith("has its gasket ready, and cannot")

@@ -88,6 +88,19 @@ MAY_BE_CLOSED_OVER = frozenset(
 """Part states over which a joint may be sealed: never touched, passed, or built in."""
 
 
+def stands(word: JointWord | PartWord) -> str:
+    """A state as the end of a sentence.
+
+    >>> stands(JointWord.OPEN), stands(JointWord.FACES_CLEAN)
+    ('is open', 'has its faces clean')
+    """
+    said = {
+        JointWord.FACES_CLEAN: "has its faces clean",
+        JointWord.GASKET_READY: "has its gasket ready",
+    }
+    return said.get(word, f"is {word}") if isinstance(word, JointWord) else f"is {word}"
+
+
 class Seals(StrEnum):
     """What a joint keeps in or out."""
 

@@ -6,7 +6,7 @@ from collections.abc import Collection, Iterator, Mapping
 from typing import NamedTuple, TypeVar
 
 from shimstock.trade.machine.state import MachineNow
-from shimstock.trade.machine.words import OPEN_WORDS, JointWord, PartWord
+from shimstock.trade.machine.words import OPEN_WORDS, JointWord, PartWord, stands
 from shimstock.trade.reach.closing import why_not_close, why_not_open
 from shimstock.trade.reach.goals import reaching_joints
 from shimstock.trade.reach.mates import against_set, unlike
@@ -115,7 +115,7 @@ def _not_in_table(name: str, word: Word, to: Word, moves: Mapping[Word, Move]) -
         return None
     onwards = [f"{move.word} ({end})" for end, move in moves.items() if word in move.start]
     would = f"from here: {', '.join(onwards) or 'nothing'}"
-    return Reason(name, f"is {word}, and cannot become {to} from that", would, hard=True)
+    return Reason(name, f"{stands(word)}, and cannot become {to} from that", would, hard=True)
 
 
 def _against_piece(now: MachineNow, part: str, piece: str, to: PartWord) -> Iterator[Reason]:
@@ -152,7 +152,7 @@ def _shut_in(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:
         word = now.joint(key).word
         if word in SHUT:
             name = now.book.joints[key].name
-            yield Reason(name, f"is {word} over it", "open that joint first", hard=True)
+            yield Reason(name, f"{stands(word)} over it", "open that joint first", hard=True)
 
 
 def _not_measured(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:

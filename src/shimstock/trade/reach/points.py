@@ -8,7 +8,7 @@ from typing import Literal
 
 from shimstock.trade.machine.book import Gate
 from shimstock.trade.machine.state import MachineNow
-from shimstock.trade.machine.words import MAY_BE_CLOSED_OVER, JointWord, PartWord
+from shimstock.trade.machine.words import MAY_BE_CLOSED_OVER, JointWord, PartWord, stands
 from shimstock.trade.reach.answers import answer_to, answered, asked, would_settle
 from shimstock.trade.reach.goals import closing_order
 from shimstock.trade.reach.mates import against_set
@@ -99,7 +99,7 @@ def _paint_joints(now: MachineNow) -> Iterator[Looked]:
 
 def _not_dry(now: MachineNow, key: str) -> OpenPoint:
     joint, state = now.book.joints[key], now.joint(key)
-    what = f"{joint.name} is {state.word}"
+    what = f"{joint.name} {stands(state.word)}"
     name = f"joint:{key}"
     if state.is_open:
         would = "close it, run warm and look for leaks"
@@ -121,7 +121,7 @@ def _closed_joints(now: MachineNow) -> Iterator[Looked]:
     book = now.book
     for key in closing_order(book, now.open_joints):
         joint = book.joints[key]
-        what = f"{joint.name} is {now.joint(key).word}"
+        what = f"{joint.name} {stands(now.joint(key).word)}"
         yield OpenPoint(f"joint:{key}", "close", key, what, joint.close, False, "close it")
     yield from (None for key in book.joints if not now.joint(key).is_open)
 
