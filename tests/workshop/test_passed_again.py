@@ -18,7 +18,7 @@ def test_opening_a_joint_takes_the_pass_back_and_says_so(machine, do, painted):
     entry = do.open_joint(joint="J1")
 
     assert machine_now(machine).passed == frozenset()
-    assert entry.says.endswith("To be passed again: paint.")
+    assert entry.says.endswith("To be passed again: Paint.")
 
 
 def test_undoing_the_opening_brings_the_pass_back(machine, do, painted):
