@@ -26,7 +26,7 @@ def test_importing_the_trade_loads_no_framework_and_nothing_heavy():
 SHED_OPENED = """
 import sys
 from pathlib import Path
-import shimstock.faces.cli.main
+import shimstock.faces.cli.program
 typed = set(sys.modules)
 from shimstock.site.start import start
 start(Path(sys.argv[1]))

@@ -3,6 +3,7 @@ from django.db import IntegrityError
 
 from shimstock.trade.measure.take import SlippedDigit
 from shimstock.trade.numbers.instruments import Instrument
+from shimstock.workshop.acts import recheck
 from shimstock.workshop.models import DiaryEntry, ReadingRow, VerdictRow
 from shimstock.workshop.now import machine_now
 from shimstock.workshop.refused import NotFound, Refused
@@ -215,3 +216,28 @@ def test_the_table_itself_refuses_an_acceptance_that_nobody_signed(machine, do):
 
     with pytest.raises(IntegrityError):
         VerdictRow.objects.update(accepted_reason="so what")
+
+
+def test_the_mean_of_several_readings_is_surer_than_one(machine, do):
+    one = do.take_reading(figure="end-float", typed="0.0119", instrument="feeler gauge")
+    (before,) = one.verdicts
+    nine = do.take_reading(figure="end-float", typed="0.0119", instrument="feeler gauge", each=9)
+
+    assert (one.reading.each, nine.reading.each) == (1, 9)
+    assert nine.verdicts[0].data["expanded"] < before.data["expanded"]
+    assert "0.0119, each the mean of 9: " in nine.entry.says
+    assert recheck().changes == ()
+
+
+@pytest.mark.parametrize("each", [0, -1, 101])
+def test_a_number_is_the_mean_of_one_to_a_hundred_readings(do, each):
+    with pytest.raises(Refused, match=f"mean of {each} readings: 1 to 100"):
+        do.take_reading(figure="end-float", typed="0.0119", each=each)
+    assert not ReadingRow.objects.exists()
+
+
+def test_a_key_used_again_for_a_mean_of_more_is_another_sending(do):
+    do.take_reading(figure="end-float", typed="0.0119", client_key="phone-7")
+
+    with pytest.raises(Refused, match="Choose a new key"):
+        do.take_reading(figure="end-float", typed="0.0119", each=4, client_key="phone-7")

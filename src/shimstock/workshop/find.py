@@ -1,13 +1,17 @@
 """From what a person types to what it names: by key, by mark or by full name."""
 
+from __future__ import annotations
+
 import re
 from collections.abc import Iterable, Mapping
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
-from shimstock.trade.machine.book import Book
 from shimstock.workshop.models import Machine
 from shimstock.workshop.refused import NotFound, Refused
 from shimstock.workshop.wording import listed
+
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
 
 
 class _Named(Protocol):
@@ -19,7 +23,7 @@ def find_machine(typed: str | Machine, *, lock: bool = False) -> Machine:
     """Find a machine by its short name or its full name.
 
     lock: hold it until the act is over, so that two acts on one machine come one after the other.
-    Raises NotFound.
+    Raises NotFound; Refused where several machines bear the name.
     """
     rows = Machine.objects.select_for_update() if lock else Machine.objects.all()
     if isinstance(typed, Machine):

@@ -16,6 +16,7 @@ from shimstock.trade.measure.take import in_unit, understand
 from shimstock.trade.measure.verdicts import verdicts
 from shimstock.trade.numbers.instruments import Instrument, named
 from shimstock.trade.numbers.quantity import convert
+from shimstock.workshop.books import book_of, knows_figure
 from shimstock.workshop.ledger import Pen
 from shimstock.workshop.models import Machine, ReadingRow, VerdictRow
 
@@ -31,8 +32,10 @@ _NUMBERS = ("value", "expanded", "p_within")
 
 
 def readings_of(machine: Machine) -> list[ReadingRow]:
-    """The readings that count: neither superseded nor withdrawn."""
-    return list(machine.readings.filter(superseded=False, withdrawn=False))
+    """The readings that count: neither superseded nor withdrawn, of what the book knows."""
+    book = book_of(machine)
+    rows = machine.readings.filter(superseded=False, withdrawn=False)
+    return [row for row in rows if knows_figure(book, row.figure, row.piece)]
 
 
 def understood(
@@ -42,11 +45,13 @@ def understood(
     *,
     instrument: str | Instrument,
     meant: bool,
+    each: int,
     others: Iterable[ReadingRow],
 ) -> Reading:
     """Understand what was typed for a figure.
 
     instrument: it or its name; "" for the one in the book.
+    each: how many readings every number is the mean of.
     others: readings of the same figure, which say what to expect.
     Raises NotUnderstood.
     """
@@ -60,6 +65,7 @@ def understood(
         instrument=gauge,
         meant=meant,
         near=median(read) if read else None,
+        each=each,
     )
 
 
@@ -68,7 +74,7 @@ def trade_reading(book: Book, row: ReadingRow) -> Reading:
     unit = book.measures[row.figure].measured_in
     values = tuple(None if each is None else convert(each, row.unit, unit) for each in row.values)
     gauge = in_unit(Instrument(**row.instrument), unit)
-    return Reading(row.figure, tuple(row.typed), values, unit, gauge, row.meant)
+    return Reading(row.figure, tuple(row.typed), values, unit, gauge, row.meant, row.each)
 
 
 def opinions(book: Book, rows: Iterable[ReadingRow]) -> Opinions:

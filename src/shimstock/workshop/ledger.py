@@ -6,18 +6,19 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import date, datetime
 from functools import cached_property
+from typing import TYPE_CHECKING
 
 from django.db import transaction
 from django.utils import timezone
 
-from shimstock.trade.machine.book import Book
-from shimstock.trade.machine.state import MachineNow
-from shimstock.workshop.books import book_of
 from shimstock.workshop.find import find_machine
 from shimstock.workshop.models import DiaryEntry, Kept, Machine
-from shimstock.workshop.now import machine_now
 from shimstock.workshop.refused import Refused
 from shimstock.workshop.rows import Fields, row_name, stored, written
+
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
+    from shimstock.trade.machine.state import MachineNow
 
 
 class Pen:
@@ -55,11 +56,15 @@ class Pen:
     @cached_property
     def book(self) -> Book:
         """The book of the act's machine."""
+        from shimstock.workshop.books import book_of
+
         return book_of(self.machine)
 
     @cached_property
     def now(self) -> MachineNow:
         """The machine as it stands, what this act has saved included."""
+        from shimstock.workshop.now import machine_now
+
         return machine_now(self.machine, self.today)
 
     def save(self, row: Kept) -> None:

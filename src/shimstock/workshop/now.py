@@ -2,6 +2,7 @@ from datetime import date
 
 from django.utils import timezone
 
+from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.state import (
     Answer,
     FigureKey,
@@ -12,22 +13,26 @@ from shimstock.trade.machine.state import (
     VerdictNow,
 )
 from shimstock.trade.machine.words import JointWord, PartWord, Stage, Verdict
-from shimstock.workshop.books import book_of
+from shimstock.trade.measure.pair import TOGETHER
+from shimstock.workshop.books import book_of, knows_figure, knows_piece
 from shimstock.workshop.models import JointState, Machine, PieceState, VerdictRow
 
 
 def machine_now(machine: Machine, today: date | None = None) -> MachineNow:
-    """A machine as it stands, in five SELECTs however large it is."""
+    """A machine as it stands, in five SELECTs however large it is.
+
+    What is written down of something that its book does not know is left out, and stays kept.
+    """
+    book = book_of(machine)
+    passed = machine.gates_passed.filter(withdrawn=False).values_list("gate", flat=True)
     return MachineNow(
-        book=book_of(machine),
+        book=book,
         today=today or timezone.localdate(),
-        joints={row.joint: joint_now(row) for row in machine.joints.all()},
-        pieces=_pieces(machine),
-        verdicts=_verdicts(machine),
+        joints={r.joint: joint_now(r) for r in machine.joints.all() if r.joint in book.joints},
+        pieces=_pieces(machine, book),
+        verdicts=_verdicts(machine, book),
         answers=_answers(machine),
-        passed=frozenset(
-            machine.gates_passed.filter(withdrawn=False).values_list("gate", flat=True)
-        ),
+        passed=frozenset(passed) & book.gates.keys(),
     )
 
 
@@ -37,6 +42,7 @@ def joint_now(row: JointState) -> JointNow:
         word=JointWord(row.word),
         since=row.since,
         covered=row.covered,
+        uncovered_on=row.uncovered_on,
         bolts_out=row.bolts_out,
         bolts_ready=row.bolts_ready,
         faces_clean=row.faces_clean,
@@ -58,13 +64,22 @@ def verdict_now(row: VerdictRow) -> VerdictNow:
     return VerdictNow(Verdict(row.verdict), row.says, row.accepted_reason)
 
 
-def _pieces(machine: Machine) -> dict[PieceKey, PieceNow]:
-    return {(row.part, row.piece): piece_now(row) for row in machine.pieces.all()}
+def _pieces(machine: Machine, book: Book) -> dict[PieceKey, PieceNow]:
+    return {
+        (row.part, row.piece): piece_now(row)
+        for row in machine.pieces.all()
+        if knows_piece(book, row.part, row.piece)
+    }
 
 
-def _verdicts(machine: Machine) -> dict[FigureKey, VerdictNow]:
+def _verdicts(machine: Machine, book: Book) -> dict[FigureKey, VerdictNow]:
     rows = machine.verdicts.filter(current=True).exclude(verdict="").defer("data")
-    return {(row.figure, row.piece, Stage(row.stage)): verdict_now(row) for row in rows}
+    return {
+        (row.figure, row.piece, Stage(row.stage)): verdict_now(row)
+        for row in rows
+        if row.figure in book.measures
+        if row.piece == TOGETHER or knows_figure(book, row.figure, row.piece)
+    }
 
 
 def _answers(machine: Machine) -> dict[str, Answer]:

@@ -1,11 +1,16 @@
 """Words in and out: which of the trade's words was typed, and how a thing is named in a line."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from enum import StrEnum
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
-from shimstock.trade.machine.book import Book
+from shimstock.trade.measure.named import listed as listed
 from shimstock.workshop.refused import NotFound
+
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
 
 Word = TypeVar("Word", bound=StrEnum)
 
@@ -43,24 +48,23 @@ def joint_named(book: Book, joint: str) -> str:
 def piece_named(book: Book, part: str, piece: str) -> str:
     """Name a piece with its mark."""
     name = _with_mark(book.parts[part].name, book.parts[part].mark)
-    return f"{name}, {piece}" if piece else name
+    return called(name, piece)
 
 
 def figure_named(book: Book, figure: str, piece: str) -> str:
     """Name a figure, of which piece, with its mark."""
     name = _with_mark(book.measures[figure].name, book.measures[figure].mark)
+    return called(name, piece)
+
+
+def called(name: str, piece: str) -> str:
+    """Call one piece of a thing by the thing's name."""
     return f"{name}, {piece}" if piece else name
 
 
 def count_of(count: int, thing: str) -> str:
     """Say how many, as 1 bolt or 12 bolts."""
     return f"{count} {thing}" if count == 1 else f"{count} {thing}s"
-
-
-def listed(names: Iterable[str], last: str = "and") -> str:
-    """Put names in a line: a, b and c."""
-    *first, final = names
-    return f"{', '.join(first)} {last} {final}" if first else final
 
 
 def _with_mark(name: str, mark: str | None) -> str:

@@ -1,7 +1,7 @@
 from pathlib import Path
 
 from shimstock.faces.cli.commands_page import helps, page
-from shimstock.faces.cli.main import MADE
+from shimstock.faces.cli.program import MADE
 
 PAGE = Path(__file__).parents[3] / "docs/commands.md"
 

@@ -4,7 +4,7 @@ import re
 import pytest
 
 from shimstock.faces.cli.demo import NEXT
-from shimstock.faces.cli.main import MADE
+from shimstock.faces.cli.program import MADE
 
 EXAMPLES = pytest.mark.parametrize("made", MADE.values(), ids=lambda made: made.path)
 
@@ -60,3 +60,18 @@ def test_what_the_demo_says_to_type_next_works(line, in_demo, run):
 
 def test_the_demo_says_five_things_to_type_next():
     assert len(NEXT) == 5
+
+
+@pytest.mark.parametrize(("sheet", "wide"), [("letter", 612), ("a4", 595)])
+def test_the_record_is_printed_on_the_sheet_that_is_asked_for(sheet, wide, in_demo, run):
+    from pypdf import PdfReader
+
+    assert run(f"shimstock record lowmere --paper {sheet} --out sheet.pdf").code == 0
+    assert round(PdfReader("sheet.pdf").pages[0].mediabox.width) == wide
+
+
+def test_a_sheet_that_is_none_is_refused(in_demo, run):
+    ran = run("shimstock record lowmere --paper a0")
+
+    assert ran.code == 2
+    assert "letter" in ran.err

@@ -24,3 +24,33 @@ def test_help_and_typing_errors_load_nothing_heavy(arguments):
     loaded = ran.stderr.splitlines()[-1].split()
     assert "shimstock.faces.cli.main" in loaded, ran.stderr
     assert HEAVY & set(loaded) == set()
+
+
+BEGUN = """
+import sys
+import shimstock.faces.cli.main
+print(*sys.modules)
+"""
+
+
+def test_nothing_is_loaded_before_a_stop_can_be_heard():
+    seen = subprocess.run([sys.executable, "-c", BEGUN], capture_output=True, text=True)
+
+    assert "shimstock.faces.cli.main" in seen.stdout.split()
+    assert {"typer", "rich", "inspect", "json"} & set(seen.stdout.split()) == set()
+
+
+def test_a_stop_while_it_is_still_loading_shows_no_traceback(monkeypatch, capsys):
+    from shimstock.faces.cli import main
+
+    def stopped(name, *_, **__):
+        raise KeyboardInterrupt
+
+    monkeypatch.delitem(sys.modules, "shimstock.faces.cli.program", raising=False)
+    with monkeypatch.context() as loading:
+        loading.setattr("builtins.__import__", stopped)
+        with pytest.raises(SystemExit) as ended:
+            main.run(["machine", "list"])
+
+    assert ended.value.code == 1
+    assert capsys.readouterr().err == "Stopped. What was kept before stays kept.\n"

@@ -102,3 +102,19 @@ def test_what_was_understood_stands_in_columns(in_demo, run):
 
     places = {line.index("->") for line in ran.out.splitlines() if "->" in line}
     assert len(places) == 1
+
+
+def test_how_the_book_wants_it_read_is_shown(in_demo, run):
+    assert (
+        "The book reads it so: push and pull."
+        in run("shimstock read brackwater F065 right 0.0030").out
+    )
+
+
+def test_a_mean_of_several_readings_is_surer_than_one(in_demo, run):
+    line = "shimstock read brackwater F065 right 0.0030"
+    one, four = (json.loads(run(f"{line}{x} --json").out) for x in ("", " --each 4"))
+
+    assert four["reading"]["each"] == 4
+    assert four["verdicts"][0]["expanded"] < one["verdicts"][0]["expanded"]
+    assert "mean of 4 readings" in run(f"{line} --each 4").out

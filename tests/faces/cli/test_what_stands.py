@@ -49,7 +49,13 @@ def test_the_list_counts_what_stands_open_and_what_is_worn(in_demo, run):
     verdicts = json.loads(run("shimstock verdicts brackwater --json").out)["verdicts"]
 
     assert machine["open"] == len(shown["open"]) > 0
-    assert machine["worn"] == [each["verdict"] for each in verdicts].count("worn out") > 0
+    latest = {(v["figure"], v["piece"]): v["verdict"] for v in sorted(verdicts, key=stage)}
+    assert machine["worn"] == list(latest.values()).count("worn out") > 0
+
+
+def stage(verdict):
+    """As finished comes after as found."""
+    return ("as found", "as finished").index(verdict["stage"])
 
 
 def test_a_book_that_somebody_has_changed_is_not_written_over(tmp_path):
@@ -60,3 +66,44 @@ def test_a_book_that_somebody_has_changed_is_not_written_over(tmp_path):
 
     assert first in write_books(tmp_path)
     assert first.read_text(encoding="utf-8") == "ours"
+
+
+def test_what_is_out_of_setting_is_not_called_worn(in_demo, run):
+    shown = words(run("shimstock overhaul brackwater").out)
+
+    assert "9 worn out, 2 out of setting, 1 borderline" in shown
+
+
+def test_a_gate_says_of_each_danger_what_to_do_and_what_never(in_demo, run):
+    shown = run("shimstock gate brackwater paint").out
+
+    caution = shown[shown.index("CAUTION: Diesel injected") :].splitlines()
+    assert caution[1].startswith("  ") and "Never" not in caution[1]
+    assert "  Never feel for a leak by hand." in shown.splitlines()
+
+
+def test_closing_a_joint_says_how_tight(in_demo, run):
+    ran = run("shimstock close brackwater J17 --torqued")
+
+    assert "Fastened by 4 bolts 7/16-14 UNC, 38 lbf.ft (stand-in)" in ran.out
+
+
+def test_the_diary_shows_what_an_entry_changed(in_demo, run):
+    run("shimstock cover brackwater J56")
+    plain, told = (
+        run(f"shimstock diary brackwater --last 1{x}").out for x in ("", " --before-after")
+    )
+
+    assert "covered no -> yes" not in words(plain)
+    assert "covered no -> yes" in words(told)
+
+
+def test_a_newer_starter_is_told_and_not_taken_unasked(in_demo, run, monkeypatch):
+    from shimstock.workshop import books
+
+    before = run("shimstock machine show brackwater").out
+    monkeypatch.setattr(books, "starter_text", lambda name: "better")
+    after = words(run("shimstock machine show brackwater").out)
+
+    assert "A newer" not in before
+    assert "A newer two-cylinder-diesel is installed: shimstock machine book takes it in" in after

@@ -82,7 +82,7 @@ def test_every_joint_is_opened_or_undisturbed(worked_on):
 
 def test_a_paragraph_in_plain_words(worked_on):
     assert "2 of its 5 joints were opened; 1 joint stands open today. " in told(worked_on).summary
-    assert "1 of 3 paint joints leak-checked." in told(worked_on).summary
+    assert "1 of 3 paint joints leak-checked or chalk-dry." in told(worked_on).summary
 
 
 def test_of_an_untouched_machine_it_says_so(untouched):
@@ -173,3 +173,14 @@ def test_a_line_is_broken_at_its_gaps_and_loses_nothing():
         ["one", "two", "three", "four", "five"]
     )
     assert all(sum(lettering.width_of(text, 7) for text, _ in line) <= 40 for line in lines)
+
+
+def test_what_is_out_of_setting_is_counted_and_listed_apart(worked_on, do):
+    do.take_reading(figure="idle", typed="705")
+
+    record = told(worked_on)
+    counted = {each.word: each.count for each in record.verdicts}
+    lists = {each.title: each.items for each in record.against}
+    assert counted["out of setting"] == len(lists["Out of setting"]) == 1
+    assert counted["worn out"] == len(lists.get("Worn out", ()))
+    assert "1 out of setting" in record.summary

@@ -48,7 +48,7 @@ def test_a_figure_with_its_page_is_not_called_a_stand_in(worked_on, read):
 
 
 def test_the_paint_joints_are_counted(worked_on, read):
-    assert "1 of 3 paint joints leak-checked." in read(worked_on)
+    assert "1 of 3 paint joints leak-checked or chalk-dry." in read(worked_on)
 
 
 def test_a_joint_shows_when_it_was_closed(worked_on, read):
@@ -212,3 +212,18 @@ def test_nothing_is_fetched(worked_on, tmp_path, monkeypatch):
     monkeypatch.setattr(socket, "socket", refused)
 
     assert record(worked_on, tmp_path / "record.pdf", today=PRINTED).exists()
+
+
+def test_a_stop_halfway_leaves_the_last_record_and_nothing_beside_it(bare, tmp_path, monkeypatch):
+    out = record(bare, tmp_path / "record.pdf", today=PRINTED)
+    before = out.read_bytes()
+
+    def stopped(*_):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("os.replace", stopped)
+    with pytest.raises(KeyboardInterrupt):
+        record(bare, out, today=PRINTED, paper="letter")
+
+    assert out.read_bytes() == before
+    assert list(tmp_path.iterdir()) == [out]

@@ -88,3 +88,16 @@ def test_what_the_book_does_not_give_is_left_out(bare):
 
 def test_the_same_readings_give_the_same_picture():
     assert chart(BORE) == chart(BORE)
+
+
+def test_the_number_at_the_right_end_has_room_inside_the_chart():
+    from matplotlib.figure import Figure
+
+    from shimstock.faces.paper.lettering import width_of
+    from shimstock.faces.paper.wear_chart import SIZE, _right_end
+
+    wide = 240.0
+    figure = Figure(figsize=(wide / 72, 3))
+    beyond = wide * (1 - _right_end(figure, BORE))
+
+    assert beyond > width_of("5.7700", SIZE) / 2

@@ -41,11 +41,14 @@ def test_points_of_a_gate_are_gone_into_and_an_empty_one_is_taken_away():
     assert points == {"brake": {"ask": "proved on gravel?", "hard": True}}
 
 
-def test_a_line_is_told_from_the_text_it_stands_in():
+def test_a_line_is_told_from_the_newest_text_that_speaks_of_the_entry():
     laid = lay_over(read_sheet(BASE, "base"), read_sheet(OVER, "mine"))
 
     assert line_of(laid.layers, ("joints", "side", "after"), "?") == ("mine", 3)
-    assert line_of(laid.layers, ("joints", "side", "open"), "?") == ("base", 3)
+    assert line_of(laid.layers, ("joints", "side", "open"), "?") == ("mine", 3)
+    assert line_of(laid.layers, ("gates", "road", "points", "horn", "ask"), "?") == ("mine", 9)
+    apart = lay_over(read_sheet(BASE, "base"), read_sheet("book: mine\njoints: {}\n", "mine"))
+    assert line_of(apart.layers, ("joints", "side", "open"), "?") == ("base", 3)
     assert line_of(laid.layers, ("joints", "nothing"), "?") == ("mine", 2)
 
 
@@ -53,3 +56,27 @@ def test_a_section_with_nothing_in_it_yet_changes_nothing():
     laid = lay_over(read_sheet(BASE, "base"), read_sheet("book: mine\njoints:\n", "mine"))
 
     assert set(laid.data["joints"]) == {"side", "hood"}
+
+
+def told(laid):
+    return [str(problem) for problem in laid.problems]
+
+
+def test_taking_away_what_the_starter_does_not_have_is_a_fault_with_its_line():
+    laid = lay_over(read_sheet(BASE, "base"), read_sheet("book: mine\njoints:\n  hod:\n", "mine"))
+
+    (fault,) = told(laid)
+    assert fault.startswith("mine:3: joints > hod: ")
+    assert "did you mean 'hood'?" in fault
+    assert set(laid.data["joints"]) == {"side", "hood"}
+
+
+def test_taking_away_what_is_there_is_no_fault():
+    assert told(lay_over(read_sheet(BASE, "base"), read_sheet(OVER, "mine"))) == []
+
+
+def test_a_point_taken_away_must_be_there_too():
+    over = "book: mine\ngates:\n  road:\n    points:\n      hron:\n"
+
+    (fault,) = told(lay_over(read_sheet(BASE, "base"), read_sheet(over, "mine")))
+    assert fault.startswith("mine:5: ") and "did you mean 'horn'?" in fault

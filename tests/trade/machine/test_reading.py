@@ -166,3 +166,14 @@ def test_the_published_format_is_json_schema_with_hyphens():
     joint = described["$defs"]["Joint"]["properties"]
     assert {"on-paint", "after", "uses", "open"} <= joint.keys()
     assert described["additionalProperties"] is False
+
+
+def test_starters_may_be_taken_from_elsewhere_than_the_program():
+    kept = {"kept-only-here": SMALL}
+    text = "book: ours\ntitle: Ours\nextends: kept-only-here\n"
+
+    book = read_book(text, starter=kept.__getitem__, names=lambda: kept)
+
+    assert book.joints == read_book(SMALL).joints
+    with pytest.raises(BookErrors, match="is not a starter; one of kept-only-here would do"):
+        read_book("book: ours\nextends: nothing\n", starter=kept.__getitem__, names=lambda: kept)

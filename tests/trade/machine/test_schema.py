@@ -41,7 +41,7 @@ def test_it_takes_a_whole_book_that_extends_nothing():
         "figures:\n  fan-rock: {at: 4, page: 12a}",
         "figures:\n  fan-rock: {at: [a, b, c, d]}",
         "figures:\n  fan-rock:\n    limit:",
-        "joints:\n  tachometer-drive:",
+        "joints:\n  hydraulic-pump-flange:",
         "joints:\n  timing-cover: {seals: oil, on-paint: yes, after: flywheel-clamp, open: 25}",
         "joints:\n  timing-cover: {fasteners: {count: 8, torque: 24 lbf.ft}}",
         "gates:\n  paint:\n    points:\n      iron-dry: {answers: dry}\n      breather-free:",

@@ -86,3 +86,20 @@ def test_every_line_agrees_and_no_difference_is_below_nothing(ten_thousandths):
     spread = largest(METRIC, reading).value - smallest(METRIC, reading).value
     assert 0 <= taper(METRIC, reading).value <= spread + 1e-12
     assert 0 <= out_of_round(METRIC, reading).value <= spread + 1e-12
+
+
+def test_shop_crank_journal_out_of_round_and_taper_by_stations_and_directions():
+    # A crankshaft specification page: out-of-round is X against Y at stations A and B, taper is
+    # A against B for X and for Y. Readings from memory of no maker: chosen to part the two.
+    journal = figure(
+        new="3.7490 .. 3.7500 in",
+        limit="min 3.7460 in",
+        at={"depths": ["A", "B"], "across": ["X", "Y"]},
+    )
+    reading = understand("rod-journal", journal, ["3.7496", "3.7492", "3.7489", "3.7490"])
+
+    round_, along = out_of_round(journal, reading), taper(journal, reading)
+    assert round_.value == as_printed("0.0007")  # X A less Y A; at B it is 0.0002
+    assert along.value == as_printed("0.0004")  # X A less X B; for Y it is 0.0001
+    assert "X A" in "\n".join(round_.working.shown())
+    assert "X B" in "\n".join(along.working.shown())

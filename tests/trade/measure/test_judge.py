@@ -263,3 +263,23 @@ def test_where_no_wear_is_allowed_for_the_new_range_is_taken_as_it_is(of, value,
 )
 def test_no_more_digits_are_shown_than_the_instrument_gave(value, u, read):
     assert verdict(figure(unit="in"), value, u).says.startswith(read)
+
+
+def test_a_margin_is_never_a_negative_inside():
+    shown = "\n".join(judge("bore", BORE, 5.7607, 0.00015).working.shown())
+
+    assert "0.0007 in; outside by" in shown
+    assert "−0.0007 in; inside by" not in shown
+    inside = "\n".join(judge("bore", BORE, 5.7590, 0.00015).working.shown())
+    assert "0.001 in; inside by" in inside
+
+
+@pytest.mark.parametrize(
+    ("value", "note"), [(5.7505, "is over 99.99 %"), (5.7700, "is under one in a million")]
+)
+def test_a_chance_is_never_printed_as_all_or_nothing(value, note):
+    working = judge("bore", BORE, value, 0.00015).working
+
+    assert not any(line.startswith("p =") for line in working.shown())
+    assert any(note in line for line in working.shown())
+    assert working.disagreements() == []

@@ -215,3 +215,16 @@ def test_one_pump_proved_by_itself_makes_no_pair():
     }
 
     assert any(each.what is What.NOT_A_PAIR for each in what_to_do(pieces))
+
+
+@pytest.mark.parametrize(
+    "word",
+    [PartWord.REJECTED, PartWord.SCRAPPED, PartWord.LENT, PartWord.ON_ORDER, PartWord.AT_MACHINIST],
+)
+def test_what_is_away_or_given_up_is_not_used_again(word):
+    def again(pieces):
+        found = what_to_do(pieces, **{"timing-mesh-lash": "0.004 0.004 0.004 0.004"})
+        return {key for each in found if each.what is What.USE_AGAIN for key in each.pieces}
+
+    assert ("camshaft-gear", "") in again({})
+    assert ("camshaft-gear", "") not in again({("camshaft-gear", ""): PieceNow(word)})

@@ -8,6 +8,7 @@ from shimstock.trade.measure.take import SlippedDigit, understand
 from shimstock.trade.numbers.instruments import good_to
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from trade.measure.figures import BORE, JOURNAL, LASH, PRESSURE, figure
+from trade.measure.typed import diesel
 
 SIX = ["5.7592", "5.7554", "5.7532", "5.7568", "5.7546", "5.7528"]
 
@@ -128,3 +129,52 @@ def test_a_difference_that_should_be_nothing_may_be_ten_times_its_limit():
     weight = figure(name="Weight over the lighter", new="0 .. 0.5 oz", limit="max 1.0 oz")
 
     assert understand("piston-weight", weight, ["3.2"]).values == (3.2,)
+
+
+CLEARANCE = {"derive": {"hole": "liner-bore", "shaft": "piston-skirt"}, "limit": "max 0.0140 in"}
+
+
+@pytest.mark.parametrize(
+    ("says", "taken"),
+    [
+        ("outside micrometer on skirt, subtracted from the bore", "feeler gauge"),
+        ("bore gauge less journal", "feeler gauge"),
+        ("bore gauge less journal, or crushable strip", "crushable gauge strip"),
+        ("micrometer, or feeler between skirt and bore", "feeler gauge"),
+        ("dial on the loose part", "dial gauge"),
+    ],
+)
+def test_a_clearance_read_directly_is_read_with_what_goes_into_the_gap(says, taken):
+    # common practice, no source: no micrometer for outside sizes reads a gap
+    gap = figure(name="Clearance", **CLEARANCE, **{"with": says})
+
+    assert understand("clearance", gap, ["0.007"]).instrument.name == taken
+
+
+def test_the_shipped_piston_clearance_is_read_with_a_feeler():
+    gap = diesel().measures["piston-clearance"]  # F005
+
+    assert understand("piston-clearance", gap, ["0.007"]).instrument.name == "feeler gauge"
+
+
+def test_what_a_figure_can_hardly_leave_is_a_sentence():
+    with pytest.raises(SlippedDigit, match="which a liner bore can hardly leave"):
+        understand("liner-bore", BORE, ["5.9752", *["-"] * 5])
+    speed = figure(name="Idle speed", new="580 .. 620 rpm", limit="max 650 rpm")
+    with pytest.raises(SlippedDigit, match="which an idle speed can hardly leave"):
+        understand("idle", speed, ["60000"])
+
+
+def test_one_reading_is_not_called_readings():
+    with pytest.raises(NotUnderstood, match="makes 1 reading; Liner bore wants 6: "):
+        understand("liner-bore", BORE, ["5.7592"])
+
+
+def test_the_slip_nearest_to_the_digits_typed_comes_first():
+    # common practice, no source: a digit slips past its neighbours sooner than past all the others
+    with pytest.raises(SlippedDigit) as refused:
+        understand("liner-bore", BORE, ["5.9751", "5.7554", "5.7532", "5.7568", "5.7546", "5.7528"])
+
+    offered = [round(slip.value, 4) for slip in refused.value.likely]
+    assert offered[0] == 5.7591
+    assert offered.index(5.7591) < offered.index(5.7519)

@@ -72,3 +72,19 @@ def test_a_point_or_a_digit_left_out_is_offered(typed):
 def test_a_digit_left_out_is_said_so():
     (slip,) = slips(5.585, "in", 5.74, 5.77, typed="5.585", near=5.7554)
     assert slip.how == "a 7 left out: 5.7585 in"
+
+
+def test_a_digit_slips_past_one_neighbour_sooner_than_past_all():
+    got = slips(5.9751, "in", 5.68, 5.82, typed="5.9751", near=5.7554, band=0.010)
+    offered = [round(slip.value, 4) for slip in got]
+
+    assert offered[0] == 5.7591
+    assert offered.index(5.7591) < offered.index(5.7519)
+
+
+def test_what_lies_many_bands_away_comes_later():
+    def first(band):
+        return slips(5.9751, "in", 5.68, 5.82, typed="5.9751", near=5.7554, band=band)[0].value
+
+    assert first(0.1) == pytest.approx(5.7951)  # two neighbours swapped, and near enough
+    assert first(0.010) == pytest.approx(5.7591)

@@ -1,4 +1,4 @@
-from math import inf, pi, sqrt
+from math import inf, pi
 
 import pytest
 from hypothesis import given
@@ -15,7 +15,6 @@ from shimstock.trade.numbers.uncertainty import (
     rectangular,
     resolution,
     rss,
-    triangular,
     worst_case,
 )
 
@@ -104,10 +103,6 @@ def test_gum_f_2_2_1_resolution_of_a_digital_reading():
     # JCGM 100:2008, F.2.2.1 (from memory).
     assert resolution(1) == as_printed("0.29")
     assert resolution(0.5) == rectangular(0.25)
-
-
-def test_gum_4_3_9_triangular():
-    assert triangular(1) == 1 / sqrt(6)
 
 
 def test_micrometer_budget():

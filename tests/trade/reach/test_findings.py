@@ -51,3 +51,11 @@ def test_two_makes_on_the_machine_are_a_finding():
     assert (finding.kind, finding.where) == ("set", "pumps")
     on_bench = {key: piece(PartWord.OFF, maker=now.maker) for key, now in pieces.items()}
     assert findings(machine(pieces=on_bench)) == ()
+
+
+@pytest.mark.parametrize(("bare", "found"), [(0, 0), (1, 1)])
+def test_what_was_uncovered_for_work_is_a_finding_on_the_days_after(bare, found):
+    uncovered_on = TODAY - timedelta(days=bare)
+
+    assert len(opened(9, uncovered_on=uncovered_on)) == found
+    assert len(opened(9, "governor-base", uncovered_on=uncovered_on)) == found

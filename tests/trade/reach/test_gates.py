@@ -28,7 +28,7 @@ def test_paint_counts_joints_that_are_dry():
     view = gate(machine(joints={**ALL_DRY, "cover-face": JointNow(JointWord.SEALED)}), "paint")
 
     assert (view.dry, view.on_paint) == (3, 4)
-    assert view.says.startswith("3 of 4 leak-checked")
+    assert view.says.startswith("3 of 4 leak-checked or chalk-dry; ")
     assert kinds(view) == [("leak check", "cover-face"), ("question", "kind")]
 
 

@@ -8,6 +8,8 @@ import pytest
 from published.as_printed import as_printed
 from shimstock.trade.machine.words import Verdict
 from shimstock.trade.measure.predicted import after_repair
+from shimstock.trade.measure.remedies import remedies
+from shimstock.trade.measure.remedy import What
 from shimstock.trade.measure.tip import tip_readings
 from shimstock.trade.measure.train import rock
 from shimstock.trade.measure.verdicts import verdicts
@@ -134,3 +136,53 @@ def test_the_holds_can_be_read_as_figures_of_the_book():
     assert judged.latest("fan-rock").verdict is Verdict.BORDERLINE
     assert judged.latest("fan-rock").beyond
     assert disagreements(judged) == []
+
+
+def test_what_a_gasket_leaves_is_told_from_small_to_large():
+    says = rocked(within=0.02, gasket_found="0.030 in").links[GOVERNOR].says
+
+    assert "adds 0.0078 in to 0.0109 in of it, which leaves 0.0191 in to 0.0222 in" in says
+
+
+def test_with_a_worn_mesh_the_tip_after_the_repair_is_told_beside_it():
+    found = rocked(within=0.02)
+
+    # 0.0045 in, the middle of new, moves the tip 0.0045/2·1.333·10 = 0.030; 0.350 − 0.200 + 0.030
+    assert found.expected.value == as_printed("0.180")
+    assert found.expected.working.disagreements() == []
+    again = after_repair(BOOK, "fan-drive", found, {"governor-mesh-lash": 0.0045})
+    assert found.expected.value == pytest.approx(again.value)
+
+
+def test_where_nothing_is_worn_no_repair_is_told():
+    assert rocked((["0.24"], ["0.18"], ["0.09"]), within=0.02).expected is None
+
+
+def test_a_worn_mesh_asks_for_both_its_gears():
+    readings = read(BOOK, **{"timing-mesh-lash": "0.004 0.004 0.004 0.004"})
+    judged = verdicts(BOOK, readings)
+    found = remedies(BOOK, judged, {}, trains={"fan-drive": rocked(within=0.02)})
+
+    pair = next(each for each in found if "governor-mesh-lash" in each.figures)
+    assert pair.what is What.PUT_RIGHT and pair.blocks
+    assert pair.pieces == (("camshaft-gear", ""), ("governor-gear", ""))
+    assert "camshaft gear" in pair.says and "governor gear" in pair.says
+    assert "pair" in pair.says
+    assert not again(found) & set(pair.pieces)
+
+    alone = remedies(BOOK, judged, {})
+    assert ("camshaft-gear", "") in again(alone)  # what the train adds
+
+
+def test_a_doubtful_mesh_keeps_its_gears_from_use():
+    readings = read(BOOK, **{"timing-mesh-lash": "0.004 0.004 0.004 0.004"})
+    borderline = rocked((["0.3"], ["0.18333"], ["0.09"]), within=0.02)
+    found = remedies(BOOK, verdicts(BOOK, readings), {}, trains={"fan-drive": borderline})
+
+    doubtful = next(each for each in found if "governor-mesh-lash" in each.figures)
+    assert doubtful.what is What.MEASURE_AGAIN
+    assert ("camshaft-gear", "") not in again(found)
+
+
+def again(found):
+    return {key for each in found if each.what is What.USE_AGAIN for key in each.pieces}

@@ -59,7 +59,7 @@ def test_the_machine_has_46_paint_joints_and_says_how_many_are_checked():
     view = gate(diesel(joints=LEAKING), "paint")
 
     assert (view.dry, view.on_paint) == (0, 46)
-    assert view.says.startswith("0 of 46 leak-checked")
+    assert view.says.startswith("0 of 46 leak-checked or chalk-dry; ")
     (again,) = [point for point in view.open_points if point.kind == "open again"]
     assert again.where == "timing-cover" and again.minutes == 165 + 5
 

@@ -5,7 +5,7 @@ from typing import Any
 
 import typer
 
-from shimstock.faces.cli.main import app
+from shimstock.faces.cli.program import app
 
 HEAD = """\
 # Commands

@@ -1,11 +1,11 @@
-"""Gates as lines: what blocks each, in working order, and how many joints are leak-checked."""
+"""Gates as lines: what blocks each, in working order, and how many joints are seen dry."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
 from shimstock.faces.cli.looking import DEFERS, minutes
-from shimstock.faces.cli.shown import Heading, Shown, Table
+from shimstock.faces.cli.shown import Caution, Heading, Shown, Table
 
 if TYPE_CHECKING:
     from shimstock.faces.cli.looking import Seen
@@ -26,7 +26,7 @@ def gates_shown(gates: list[dict[str, Any]]) -> list[Shown]:
          minutes(each["minutes"]))
         for each in gates
     ]  # fmt: skip
-    columns = ("gate", "stands", "leak-checked", "points open", "minutes foreseen")
+    columns = ("gate", "stands", "leak-checked or chalk-dry", "open", "minutes foreseen")
     return [Heading("Gates"), Table(columns, rows, frozenset(columns[3:4]))]
 
 
@@ -38,7 +38,9 @@ def gate_shown(each: dict[str, Any]) -> list[Shown]:
     ]
     columns = ("", "what stands against it", "min", "what would do")
     table = [Table(columns, rows, frozenset({"", "min"}))] if rows else []
-    cautions: list[Shown] = [f"CAUTION: {due['name']}. {due['never']}" for due in each["cautions"]]
+    cautions: list[Shown] = [
+        Caution(due["name"], (due["do"], due["never"])) for due in each["cautions"]
+    ]
     head: list[Shown] = [Heading(f"{each['name']}: {_word(each)}"), f"{each['says']}."]
     return [*head, *([DEFERS, *cautions] if cautions else []), *table, *_rules(each)]
 
@@ -57,7 +59,7 @@ def _data(seen: Seen, view: GateView) -> dict[str, Any]:
         ],
         "closed": view.closed,
         "total": view.total,
-        "leak_checked": view.dry,
+        "dry": view.dry,
         "on_paint": view.on_paint,
         "minutes": view.minutes,
         "cautions": [
@@ -74,7 +76,7 @@ def _word(each: dict[str, Any]) -> str:
 
 
 def _counted(each: dict[str, Any]) -> str:
-    return f"{each['leak_checked']} of {each['on_paint']}" if each["on_paint"] else ""
+    return f"{each['dry']} of {each['on_paint']}" if each["on_paint"] else ""
 
 
 def _minutes(point: dict[str, Any]) -> str:

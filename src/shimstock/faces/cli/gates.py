@@ -17,7 +17,7 @@ commands = Commands()
     example="shimstock gate brackwater paint",
     keys={
         "gates": "each with gate, name, passed, may_be_passed, says, open (points in working "
-        "order), closed, total, leak_checked, on_paint, minutes, cautions",
+        "order), closed, total, dry (leak-checked or chalk-dry), on_paint, minutes, cautions",
         "entry": "or null",
     },
 )

@@ -26,6 +26,8 @@ from shimstock.faces.cli.words_typed import (
     MachineName,
 )
 
+FASTENED = {"fastened_by": "its fastenings, with the torque where the book gives one"}
+
 commands = Commands()
 
 
@@ -85,7 +87,7 @@ def cover(asked: Asked, machine: MachineName, joint: JointName) -> Answer:
 @commands.add(
     "ready",
     example="shimstock ready brackwater J33 --faces-clean --bolts 4",
-    keys=ENTRY_KEYS,
+    keys=ENTRY_KEYS | FASTENED,
 )
 def ready(
     asked: Asked,
@@ -98,19 +100,22 @@ def ready(
     """Lay ready what an open joint needs to be closed."""
     from shimstock.workshop import acts
 
-    return _said(
-        acts.ready_joint(
-            machine=machine,
-            joint=joint,
-            who=asked.who,
-            faces_clean=faces_clean,
-            gaskets=gasket or (),
-            bolts=bolts,
-        )
+    entry = acts.ready_joint(
+        machine=machine,
+        joint=joint,
+        who=asked.who,
+        faces_clean=faces_clean,
+        gaskets=gasket or (),
+        bolts=bolts,
     )
+    return _fastened(machine, joint, entry)
 
 
-@commands.add("close", example="shimstock close brackwater J17 --torqued", keys=ENTRY_KEYS)
+@commands.add(
+    "close",
+    example="shimstock close brackwater J17 --torqued",
+    keys=ENTRY_KEYS | FASTENED,
+)
 def close(
     asked: Asked,
     machine: MachineName,
@@ -129,19 +134,18 @@ def close(
     """Close a joint; refused while anything is missing."""
     from shimstock.workshop import acts
 
-    return _said(
-        acts.close_joint(
-            machine=machine,
-            joint=joint,
-            who=asked.who,
-            faces_clean=faces_clean,
-            gaskets=gasket or (),
-            bolts=bolts,
-            torqued=torqued,
-            dry=dry,
-            reason=reason,
-        )
+    entry = acts.close_joint(
+        machine=machine,
+        joint=joint,
+        who=asked.who,
+        faces_clean=faces_clean,
+        gaskets=gasket or (),
+        bolts=bolts,
+        torqued=torqued,
+        dry=dry,
+        reason=reason,
     )
+    return _fastened(machine, joint, entry)
 
 
 @commands.add("leak", example="shimstock leak brackwater J47 dry --chalk", keys=ENTRY_KEYS)
@@ -203,6 +207,17 @@ def _cautions_due(machine: str, joints: list[str], with_way: bool) -> list[Any]:
 
 def _said(entry: Any) -> Answer:
     return Answer(kept(entry), [kept_line(entry)])
+
+
+def _fastened(machine: str, typed: str, entry: Any) -> Answer:
+    """What was done, and what to tighten it by."""
+    from shimstock.faces.cli.fastenings import fastened_by, tightened
+    from shimstock.workshop.find import find_joint
+
+    book = see(machine).book
+    joint = book.joints[find_joint(book, typed)]
+    data = kept(entry) | {"fastened_by": fastened_by(joint)}
+    return Answer(data, [kept_line(entry), *tightened(joint)])
 
 
 def _part(

@@ -60,8 +60,8 @@ def list_(asked: Asked) -> Answer:
     all_ = [see(row.slug) for row in Machine.objects.filter(withdrawn=False)]
     data = [_in_short(seen) for seen in all_]
     rows = [(d["machine"], d["name"], d["book"], str(d["open"]), str(d["worn"])) for d in data]
-    columns = ("machine", "name", "book", "open", "worn")
-    shown = Table(columns, rows, frozenset({"open", "worn"}))
+    columns = ("machine", "name", "book", "open", "beyond limit")
+    shown = Table(columns, rows, frozenset({"open", "beyond limit"}))
     return Answer({"machines": data}, [shown if rows else NO_MACHINE])
 
 
@@ -73,6 +73,7 @@ def list_(asked: Asked) -> Answer:
         "name": "what it is called",
         "book": "what it is made to",
         "serials": "what is stamped where",
+        "newer_starters": "starters of its book that are installed in a newer form",
         "open": "joints that stand open, each with joint, name, word, since, days, covered",
         "missing": "what is short before an open joint can be closed, by joint",
         "away": "pieces that are out, wanted or on order, each with part, piece, state, note",
@@ -89,11 +90,14 @@ def show(
 ) -> Answer:
     """Say where you were, what is unsafe, and what is next."""
     from shimstock.faces.cli.where_was_i import standing, standing_shown
+    from shimstock.workshop.books import newer_starters
 
     seen = see(machine)
     stands = standing(seen)
     head = {key: _in_short(seen)[key] for key in ("machine", "name", "book", "serials")}
-    return Answer({**head, **stands}, [*_head(seen), *standing_shown(stands, all_missing=all_)])
+    newer = list(newer_starters(seen.row))
+    shown = [*_head(seen), *_newer(newer), *standing_shown(stands, all_missing=all_)]
+    return Answer({**head, "newer_starters": newer, **stands}, shown)
 
 
 @commands.add(
@@ -141,7 +145,9 @@ def _serial(typed: str) -> tuple[str, str]:
 
 
 def _in_short(seen: Seen) -> dict[str, Any]:
-    worn = [each for each in seen.now.verdicts.values() if each.verdict == "worn out"]
+    read = {(figure, piece) for figure, piece, _ in seen.now.verdicts}
+    latest = [seen.now.latest(*key) for key in read]
+    worn = [each for each in latest if each and each.verdict == "worn out"]
     return {
         "machine": seen.row.slug,
         "name": seen.row.name,
@@ -150,6 +156,15 @@ def _in_short(seen: Seen) -> dict[str, Any]:
         "open": len(seen.now.open_joints),
         "worn": len(worn),
     }
+
+
+def _newer(starters: list[str]) -> list[Shown]:
+    """That a starter of its book has become better since; the machine keeps the old until asked."""
+    return [
+        f"A newer {starter} is installed: shimstock machine book takes it in, and all is judged "
+        "again."
+        for starter in starters
+    ]
 
 
 def _head(seen: Seen) -> list[Shown]:

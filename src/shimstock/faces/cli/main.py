@@ -1,94 +1,19 @@
-"""The program `shimstock`: where it begins, and what it says when something is refused."""
+"""Where the program `shimstock` begins.
+
+Nothing is imported here that takes time: whoever stops it at once sees no traceback.
+"""
 
 import sys
-from collections.abc import Sequence
-from pathlib import Path
-from typing import Annotated
-
-import typer
-from typer.core import TyperGroup
-
-from shimstock.faces.cli import book, demo, diary, gates, joints, machines, paper, readings, ways
-from shimstock.faces.cli.command import DONE, NOT_UNDERSTOOD, REFUSED, Opener
-from shimstock.faces.cli.wrong import explain
-
-FAMILIES = (demo, book, machines, joints, readings, ways, gates, diary, paper)
-STOPPED = 130  # what typer makes of Ctrl-C
-MADE = {made.path: made for family in FAMILIES for made in family.commands.made}
-"""Every command by its path, such as `book check`."""
 
 
-class InTheirOrder(TyperGroup):
-    """Lists the commands in the order in which they are needed, families among them."""
-
-    def list_commands(self, ctx: typer.Context) -> list[str]:  # type: ignore[override]
-        """Name the commands by their first word."""
-        return list(dict.fromkeys(path.split()[0] for path in MADE))
-
-
-app = typer.Typer(
-    name="shimstock",
-    cls=InTheirOrder,
-    help="A workshop book that computes, for people who bring worn tractors back to work.",
-    epilog="\b\nTo see it work:\n  shimstock demo",
-    rich_markup_mode=None,
-    pretty_exceptions_enable=False,
-    add_completion=False,
-    no_args_is_help=True,
-)
-for family in FAMILIES:
-    family.commands.add_to(app)
-
-
-@app.callback()
-def begin(
-    ctx: typer.Context,
-    shed: Annotated[
-        Path | None,
-        typer.Option(metavar="DIR", help="Folder of the workshop. [env: SHIMSTOCK_SHED]"),
-    ] = None,
-    who: Annotated[
-        str | None,
-        typer.Option(metavar="NAME", help="Who does it. [env: SHIMSTOCK_WHO; else login name]"),
-    ] = None,
-) -> None:
-    """Note what was said before the command."""
-    ctx.obj = Opener(open_shed, shed, who)
-
-
-def open_shed(given: Path | None) -> Path:
-    """Open the workshop's data, laying the folder out if it is new. Raises CannotStart."""
-    from shimstock.site.shed import shed_folder
-    from shimstock.site.start import start
-
-    folder = shed_folder(given)
-    start(folder)
-    return folder
-
-
-def run(arguments: Sequence[str] | None = None) -> None:
+def run(arguments: list[str] | None = None) -> None:
     """Do what was typed; ends the program with 0 done, 1 refused, 2 not understood."""
-    typed = list(sys.argv[1:] if arguments is None else arguments)
-    sys.exit(_outcome(typed))
-
-
-def _outcome(typed: list[str]) -> int:
+    typed = sys.argv[1:] if arguments is None else list(arguments)
     try:
-        code = typer.main.get_command(app).main(typed, "shimstock", standalone_mode=False)
-        return _stopped() if code == STOPPED else code if isinstance(code, int) else DONE
-    except (KeyboardInterrupt, typer.Abort):
-        return _stopped()
-    except Exception as error:
-        if type(error).__name__ == "NoArgsIsHelpError":
-            print(getattr(error, "ctx").get_help())  # noqa: B009 - typer does not declare it
-            return NOT_UNDERSTOOD
-        wrong = explain(error)
-        if wrong is None:
-            raise
-        print(wrong.text(typed, getattr(error, "__notes__", ())), file=sys.stderr)
-        return NOT_UNDERSTOOD if wrong.not_understood else REFUSED
+        from shimstock.faces.cli.program import outcome
 
-
-def _stopped() -> int:
-    print("Stopped. What was kept before stays kept.", file=sys.stderr)
-    return REFUSED
+        code = outcome(typed)
+    except KeyboardInterrupt:
+        print("Stopped. What was kept before stays kept.", file=sys.stderr)
+        code = 1
+    sys.exit(code)

@@ -6,14 +6,17 @@ from collections import Counter
 from typing import TYPE_CHECKING, Any
 
 from shimstock.faces.cli.looking import called, measured, minutes
-from shimstock.faces.cli.shown import Heading, Shown, Table
+from shimstock.faces.cli.shown import Heading, Shown, Table, listed_under
 from shimstock.faces.cli.verdict_lines import STAND_IN, WORST_FIRST
-from shimstock.faces.cli.where_was_i import listed, standing, tonight_shown
+from shimstock.faces.cli.where_was_i import standing, tonight_shown
 
 if TYPE_CHECKING:
     from shimstock.faces.cli.looking import Seen
 
 USE_AGAIN = "use again"
+FOUND = (
+    "worn out", "out of setting", "borderline", "not measured", "serviceable", "good", "size only"
+)  # fmt: skip
 TO_DO = {
     "use again": "Use again",
     "machine": "Machine",
@@ -39,7 +42,7 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
     leaks = leaking(seen)
     data = {
         "machine": seen.row.slug,
-        "found": dict(Counter(_words(verdicts))),
+        "found": dict(Counter(_words(seen, verdicts))),
         "worn": [_worn_data(seen, row) for row in _worn(verdicts)],
         "trains": [train_data(*each) for each in trains],
         "remedies": [remedy_data(each) for each in remedies],
@@ -55,7 +58,7 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
         *remedies_shown(remedies),
         *_orders(seen, remedies, stands),
         *_ways_shown(ways),
-        *listed("Leaking", leaks),
+        *listed_under("Leaking", leaks),
         *tonight_shown(stands),
         *gates_shown(gates),
     ]
@@ -64,7 +67,7 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
 
 def _gone(seen: Seen, remedy: Any) -> bool:
     """True where the pieces that were read and found fit are not the ones to be fitted now."""
-    from shimstock.faces.cli.where_was_i import AWAY
+    from shimstock.trade.reach.next_things import AWAY
 
     return str(remedy.what) == USE_AGAIN and all(
         seen.now.piece(*key).word in AWAY for key in remedy.pieces
@@ -78,10 +81,10 @@ def remedies_shown(remedies: list[Any]) -> list[Shown]:
         found = [each for each in remedies if str(each.what) == kind]
         if kind == USE_AGAIN:
             names = "; ".join(each.says.removesuffix(f": {USE_AGAIN}") for each in found)
-            shown += listed(heading, [names] if names else [])
+            shown += listed_under(heading, [names] if names else [])
         else:
             lines = dict.fromkeys(tuple(_with_reasons(each)) for each in found)
-            shown += listed(heading, [line for each in lines for line in each])
+            shown += listed_under(heading, [line for each in lines for line in each])
     return shown
 
 
@@ -133,8 +136,16 @@ def leaking(seen: Seen) -> list[str]:
     ]
 
 
-def _words(verdicts: Any) -> list[str]:
-    return [str(row.latest.verdict or "size only") for row in verdicts.side_by_side]
+def _words(seen: Seen, verdicts: Any) -> list[str]:
+    """The word of each figure: a thing that is adjusted is out of setting, and not worn."""
+    from shimstock.trade.measure.words import word_of
+
+    return [
+        word_of(seen.book.measures[row.figure], row.latest.verdict)
+        if row.latest.verdict
+        else "size only"
+        for row in verdicts.side_by_side
+    ]
 
 
 def _worn(verdicts: Any) -> list[Any]:
@@ -153,10 +164,8 @@ def _worn_data(seen: Seen, row: Any) -> dict[str, Any]:
 
 
 def _found(seen: Seen, verdicts: Any) -> list[Shown]:
-    counts = Counter(_words(verdicts))
-    total = ", ".join(
-        f"{counts[word]} {word}" for word in (*WORST_FIRST, "size only") if counts[word]
-    )
+    counts = Counter(_words(seen, verdicts))
+    total = ", ".join(f"{counts[word]} {word}" for word in FOUND if counts[word])
     rows = [(_figure(seen, row.figure, row.piece), row.latest.says) for row in _worn(verdicts)]
     left = len(verdicts.not_measured)
     return [
@@ -184,9 +193,9 @@ def _orders(seen: Seen, remedies: list[Any], stands: dict[str, Any]) -> list[Sho
             waiting.setdefault(f"- {each.says}", []).extend(f"  {reason}" for reason in each.held)
     held = [line for says, why in waiting.items() for line in (says, *dict.fromkeys(why))]
     return [
-        *listed("To order", to_order(seen, remedies)),
-        *listed("Must wait, and why", held),
-        *listed("Ordered, or away", away),
+        *listed_under("To order", to_order(seen, remedies)),
+        *listed_under("Must wait, and why", held),
+        *listed_under("Ordered, or away", away),
     ]
 
 

@@ -1,5 +1,6 @@
 """Commands that write paper: record."""
 
+from enum import StrEnum
 from pathlib import Path
 from typing import Annotated
 
@@ -10,6 +11,13 @@ from shimstock.faces.cli.shown import Answer
 from shimstock.faces.cli.words_typed import MachineName
 
 commands = Commands()
+
+
+class Sheet(StrEnum):
+    """Sheets that a record is printed on."""
+
+    A4 = "a4"
+    LETTER = "letter"
 
 
 @commands.add(
@@ -23,13 +31,14 @@ def record(
     out: Annotated[
         Path | None, typer.Option(metavar="FILE", help="Else in the shed's papers.")
     ] = None,
+    paper: Annotated[Sheet, typer.Option("--paper", help="The sheet it is printed on.")] = Sheet.A4,
 ) -> Answer:
     """Write a machine's record as a PDF."""
-    written = write_record(machine, asked.shed, out)
+    written = write_record(machine, asked.shed, out, paper)
     return Answer({"file": str(written)}, [f"Wrote {written}."])
 
 
-def write_record(machine: str, shed: Path, out: Path | None) -> Path:
+def write_record(machine: str, shed: Path, out: Path | None, paper: Sheet = Sheet.A4) -> Path:
     """Write a machine's record: where it is asked for, else among the shed's papers."""
     from shimstock.faces.paper.record import record
     from shimstock.workshop.find import find_machine
@@ -37,4 +46,4 @@ def write_record(machine: str, shed: Path, out: Path | None) -> Path:
     row = find_machine(machine)
     file = out or shed / "papers" / f"{row.slug}.pdf"
     file.parent.mkdir(parents=True, exist_ok=True)
-    return record(row, file)
+    return record(row, file, paper=paper.value)

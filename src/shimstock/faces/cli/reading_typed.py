@@ -57,7 +57,10 @@ def understood(book: Book, row: Any) -> list[str]:
         for label, typed, value in zip(labels, row.typed, row.values, strict=False)
     ]
     gauge = row.instrument["name"] if row.instrument else "no instrument named"
-    return [f"{figure_named(book, row.figure, row.piece)}, {row.stage}, with {gauge}", *lines]
+    asked = [f"  The book reads it so: {figure.conditions}."] if figure.conditions else []
+    mean = [f"  Each value is the mean of {row.each} readings."] if row.each > 1 else []
+    head = f"{figure_named(book, row.figure, row.piece)}, {row.stage}, with {gauge}"
+    return [head, *asked, *lines, *mean]
 
 
 def _read(value: float | None, row: Any, show: Any) -> str:

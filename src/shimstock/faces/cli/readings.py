@@ -29,7 +29,7 @@ commands = Commands()
     "read",
     example="shimstock read brackwater F021 0.002 0.003 0.002 0.003 0.002 - --finished",
     keys={
-        "reading": "figure, piece, stage, typed, values, unit, instrument",
+        "reading": "figure, piece, stage, typed, values, unit, instrument, each, conditions",
         "verdicts": VERDICT_KEYS,
         "remedies": "what to do about them, each as in overhaul",
         "entry": "what was written into the diary",
@@ -58,6 +58,9 @@ def read(
     meant: Annotated[
         bool, typer.Option("--meant", help="Keep it although it looks like a slip.")
     ] = False,
+    each: Annotated[
+        int, typer.Option(metavar="N", help="Each value is the mean of N readings.")
+    ] = 1,
 ) -> Answer:
     """Take a reading: what it means and what to do."""
     from shimstock.faces.cli import reading_typed
@@ -66,7 +69,7 @@ def read(
     said = reading_typed.sort(see(machine).book, figure, words, with_, good_to)
     took = acts.take_reading(
         machine=machine, figure=said.figure, piece=said.piece, typed=said.values,
-        instrument=said.instrument, stage=STAGES[finished], meant=meant, who=asked.who,
+        instrument=said.instrument, stage=STAGES[finished], meant=meant, each=each, who=asked.who,
     )  # fmt: skip
     return _took(machine, took)
 
@@ -159,8 +162,8 @@ def _took(machine: str, took: Any) -> Answer:
     remedies = [each for each in measured(seen)[1] if touched & set(each.figures)]
     reading = {
         name: getattr(row, name)
-        for name in ("figure", "piece", "stage", "typed", "values", "unit", "instrument")
-    }
+        for name in ("figure", "piece", "stage", "typed", "values", "unit", "instrument", "each")
+    } | {"conditions": book.measures[row.figure].conditions}
     shown: list[Shown] = [*understood(book, row), ""]
     shown += [block for each in took.verdicts for block in verdict_block(book, each)]
     data = [verdict_data(book, each, False) for each in took.verdicts]

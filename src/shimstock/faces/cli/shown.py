@@ -78,6 +78,11 @@ class Answer:
     """True where what was asked for stands against it: exit code 1."""
 
 
+def listed_under(heading: str, lines: Sequence[str]) -> list[Shown]:
+    """Lines under a heading; nothing where there are none."""
+    return [Heading(heading), *(f"  {line}" for line in lines)] if lines else []
+
+
 def show(shown: Iterable[Shown]) -> None:
     """Print to stdout: in colour on a terminal; plain, without blanks at line ends, down a pipe."""
     from rich.console import Console

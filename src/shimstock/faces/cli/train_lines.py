@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from shimstock.faces.cli.shown import Heading, Shown
-from shimstock.faces.cli.where_was_i import listed
+from shimstock.faces.cli.shown import Heading, Shown, listed_under
 
 if TYPE_CHECKING:
     from shimstock.faces.cli.looking import Seen
@@ -54,8 +53,11 @@ def train_shown(book: Book, key: str, found: TrainFound) -> list[Shown]:
     for link in found.links:
         lines += [f"- {str(link.verdict).upper()}: {link.says}"]
     looks = dict.fromkeys(look for link in found.links for look in link.look_first)
-    lines += listed("Look at first", list(looks))
-    return [*lines, *listed("To part them further", [found.next_hold] if found.next_hold else [])]
+    lines += listed_under("Look at first", list(looks))
+    return [
+        *lines,
+        *listed_under("To part them further", [found.next_hold] if found.next_hold else []),
+    ]
 
 
 def _train(book: Book, typed: str) -> str:

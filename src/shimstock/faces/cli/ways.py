@@ -5,8 +5,9 @@ from typing import Annotated, Any
 import typer
 
 from shimstock.faces.cli.command import Asked, Commands
+from shimstock.faces.cli.fastenings import fastened_by
 from shimstock.faces.cli.looking import DEFERS, called, minutes, see
-from shimstock.faces.cli.shown import Answer, Caution, Heading, Shown, Table
+from shimstock.faces.cli.shown import Answer, Caution, Heading, Shown, Table, listed_under
 from shimstock.faces.cli.words_typed import MachineName
 
 commands = Commands()
@@ -16,7 +17,9 @@ commands = Commands()
     "reach",
     example="shimstock reach brackwater governor-gear",
     keys={
-        "opens": "joints to open, in order, each with joint, name, open, close, hands",
+        "opens": "joints to open, in order, each with joint, name, open, close, hands, "
+        "fastened_by, shows (what else comes to light)",
+        "closes": "the same joints, in the order in which they are closed",
         "open_already": "joints that stand open and serve",
         "minutes_open": "to open them all",
         "minutes_close": "to close them again",
@@ -25,6 +28,9 @@ commands = Commands()
         "measure_first": "old packs to measure before they are lost",
         "cover_tonight": "joints not to be left open uncovered",
         "also_in_reach": "parts that come into reach",
+        "alternatives": "ways in that were weighed",
+        "proven": "whether none of them costs fewer minutes",
+        "weighed_with": "rate, touch_up (minutes) and seal_price (by joint) of while_open",
         "while_open": "each with joint, minutes_now, minutes_later, chance (break-even), says",
     },
 )
@@ -35,12 +41,27 @@ def reach(
         list[str], typer.Argument(metavar="TARGET", help="Parts to reach, joints to open.")
     ],
     off: Annotated[bool, typer.Option("--off", help="The parts are to come off.")] = False,
+    seal_price: Annotated[
+        list[str] | None,
+        typer.Option(metavar="JOINT=MONEY", help="What its seals and gaskets cost; repeat."),
+    ] = None,
+    rate: Annotated[
+        float | None,
+        typer.Option(metavar="MONEY", min=0, help="Worth of an hour; else a stand-in of 10."),
+    ] = None,
+    touch_up: Annotated[
+        float | None,
+        typer.Option(metavar="MINUTES", min=0, help="To touch up paint; else a stand-in of 60."),
+    ] = None,
 ) -> Answer:
     """Find the cheapest way in, and what it costs."""
+    from shimstock.faces.cli.while_open import weighed
     from shimstock.trade.reach.way import way_in
 
-    way = way_in(see(machine).now, target, take_off=off)
-    return Answer(_way_data(way), _way_shown(way))
+    seen = see(machine)
+    way = way_in(seen.now, target, take_off=off)
+    by = weighed(seen.book, way, seal_price or [], rate, touch_up)
+    return Answer(_way_data(way) | by.data, [*_way_shown(way), *by.shown])
 
 
 @commands.add(
@@ -76,9 +97,11 @@ def _way_data(way: Any) -> dict[str, Any]:
     return {
         "opens": [
             {"joint": key, "name": joints[key].name, "open": joints[key].open,
-             "close": joints[key].close, "hands": joints[key].hands}
+             "close": joints[key].close, "hands": joints[key].hands,
+             "fastened_by": fastened_by(joints[key]), "shows": joints[key].shows}
             for key in way.opens
         ],
+        "closes": list(way.closes),
         "open_already": list(way.open_already),
         "minutes_open": way.minutes_open,
         "minutes_close": way.minutes_close,
@@ -94,11 +117,8 @@ def _way_data(way: Any) -> dict[str, Any]:
         ],
         "cover_tonight": list(way.cover_tonight),
         "also_in_reach": list(way.reaches),
-        "while_open": [
-            {"joint": each.joint, "minutes_now": each.minutes_now,
-             "minutes_later": each.minutes_later, "chance": each.chance, "says": each.says}
-            for each in way.while_open
-        ],
+        "alternatives": way.alternatives,
+        "proven": way.proven,
     }  # fmt: skip
 
 
@@ -107,14 +127,16 @@ def _way_shown(way: Any) -> list[Shown]:
     return [
         *_cautions(book, way),
         *_order(book, way),
-        *_list("Measure before it is lost", [_measure(book, each) for each in way.measure_first]),
-        *_list("Two people or a hoist", [_heavy(book, each) for each in way.heavy]),
-        *_list("Uses up", [str(each) for each in way.uses]),
-        *_list(
+        *listed_under(
+            "Measure before it is lost", [_measure(book, each) for each in way.measure_first]
+        ),
+        *listed_under("Two people or a hoist", [_heavy(book, each) for each in way.heavy]),
+        *listed_under("Uses up", [str(each) for each in way.uses]),
+        *listed_under(
             "Not to be left open uncovered", [called(book.joints, j) for j in way.cover_tonight]
         ),
-        *_list("Also in reach then", [called(book.parts, part) for part in way.reaches]),
-        *_while_open(book, way),
+        *listed_under("Also in reach then", [called(book.parts, part) for part in way.reaches]),
+        *listed_under("Comes to light", _shows(book, way)),
     ]
 
 
@@ -129,7 +151,7 @@ def _cautions(book: Any, way: Any) -> list[Shown]:
 def _order(book: Any, way: Any) -> list[Shown]:
     rows = [
         (str(n), called(book.joints, key), f"{book.joints[key].open:g}",
-         f"{book.joints[key].close:g}", _bolts(book.joints[key]))
+         f"{book.joints[key].close:g}", fastened_by(book.joints[key]))
         for n, key in enumerate(way.opens, start=1)
     ]  # fmt: skip
     columns = ("", "open", "min", "close", "fastened by")
@@ -140,30 +162,24 @@ def _order(book: Any, way: Any) -> list[Shown]:
     return [
         Heading(f"Way in to {wanted}"),
         Table(columns, rows, frozenset({"", "min", "close"})),
-        f"Opening {minutes(way.minutes_open)}, closing {minutes(way.minutes_close)}.",
+        f"Opening {minutes(way.minutes_open)}, closing {minutes(way.minutes_close)}. "
+        f"{_weighed(way)}",
+        *(["Close in the opposite order."] if len(way.opens) > 1 else []),
         *([f"Open already: {', '.join(already)}."] if already else []),
     ]
 
 
-def _while_open(book: Any, way: Any) -> list[Shown]:
-    rows = [
-        (called(book.joints, each.joint), f"{each.minutes_now:g}", f"{each.minutes_later:g}",
-         f"{each.chance:.2f}", each.says)
-        for each in way.while_open
-    ]  # fmt: skip
-    columns = ("while it is open", "now", "later", "even at", "")
-    if not rows:
-        return []
-    return [
-        Heading("While it is open"),
-        Table(columns, rows, frozenset({"now", "later", "even at"})),
-        "now, later: minutes, by the book's times; even at: the chance of needing it later at "
-        "which both cost the same.",
-    ]
+def _weighed(way: Any) -> str:
+    """How many ways there were, and that this is the cheapest of them."""
+    if way.alternatives < 2:
+        return "There is no other way."
+    proof = ", proven" if way.proven else ""
+    return f"Cheapest of {way.alternatives} ways{proof}."
 
 
-def _list(heading: str, lines: list[str]) -> list[Shown]:
-    return [Heading(heading), *(f"  {line}" for line in lines)] if lines else []
+def _shows(book: Any, way: Any) -> list[str]:
+    joints = [(book.joints[key].mark or key, book.joints[key].shows) for key in way.opens]
+    return [f"{mark}: {shows}" for mark, shows in joints if shows]
 
 
 def _measure(book: Any, each: Any) -> str:
@@ -179,12 +195,3 @@ def _heavy(book: Any, each: Any) -> str:
 
 def _marks(book: Any, joints: Any) -> str:
     return ", ".join(book.joints[key].mark or key for key in joints)
-
-
-def _bolts(joint: Any) -> str:
-    return ", ".join(_fastening(each) for each in joint.fasteners)
-
-
-def _fastening(each: Any) -> str:
-    several = f"{each.count} {each.what}s" if each.count > 1 else f"1 {each.what}"
-    return f"{several} {each.thread}" if each.thread else several

@@ -2,27 +2,18 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from shimstock.faces.cli.looking import called
-from shimstock.faces.cli.shown import Heading, Shown, Table
+from shimstock.faces.cli.shown import Heading, Shown, Table, listed_under
 
 if TYPE_CHECKING:
     from shimstock.faces.cli.looking import Seen
+    from shimstock.trade.reach.next_things import NextThing
 
-AWAY = (
-    "wanted", "quoted", "to be made", "on order", "in the post", "out at the machinist",
-    "out at the bench", "lent",
-)  # fmt: skip
 LITTLE = 2  # points that a joint may lack to be listed with them
 FEW = 2  # joints that are named in full where more would be only marks
-NOT_TO_BE_TRUSTED = {
-    "dry-fitted": "only tried dry",
-    "sealed": "nipped, not torqued",
-    "weeping": "weeps",
-    "leaking": "leaks",
-}
-"""Joints that look closed and are not done with."""
 
 
 def standing(seen: Seen) -> dict[str, Any]:
@@ -30,13 +21,12 @@ def standing(seen: Seen) -> dict[str, Any]:
     opened = _open(seen)
     missing = _missing(seen, [each["joint"] for each in opened])
     away = _away(seen)
-    unsafe = _unsafe(seen, opened)
     return {
         "open": opened,
         "missing": missing,
         "away": away,
-        "unsafe": unsafe,
-        "next": _next(seen, opened, missing, away),
+        "unsafe": _unsafe(seen, opened),
+        "next": _next(seen),
     }
 
 
@@ -45,9 +35,9 @@ def standing_shown(stands: dict[str, Any], *, all_missing: bool) -> list[Shown]:
     return [
         *([] if stands["open"] else ["Nothing stands open."]),
         *tonight_shown(stands),
-        *listed("Missing before it can be closed", _missing_lines(stands, all_missing)),
+        *listed_under("Missing before it can be closed", _missing_lines(stands, all_missing)),
         *_table("Away or wanted", ("piece", "stands", "note"), _away_cells(stands)),
-        *listed("Next", stands["next"]),
+        *listed_under("Next", stands["next"]),
     ]
 
 
@@ -55,27 +45,28 @@ def tonight_shown(stands: dict[str, Any]) -> list[Shown]:
     """What is open and unsafe tonight."""
     return [
         *_table("Open", ("since", "days", "stands", "covered", "joints"), _open_cells(stands)),
-        *listed("Unsafe tonight", stands["unsafe"]),
+        *listed_under("Unsafe tonight", stands["unsafe"]),
     ]
 
 
 def _open(seen: Seen) -> list[dict[str, Any]]:
+    from shimstock.trade.reach.next_things import longest_open
+
     found = []
-    for key, joint in seen.now.joints.items():
-        if joint.is_open:
-            days = (seen.now.today - joint.since).days if joint.since else None
-            found.append(
-                {
-                    "joint": key,
-                    "mark": seen.book.joints[key].mark or key,
-                    "name": called(seen.book.joints, key),
-                    "word": str(joint.word),
-                    "since": joint.since and joint.since.isoformat(),
-                    "days": days,
-                    "covered": joint.covered,
-                }
-            )
-    return sorted(found, key=lambda each: each["since"] or "")
+    for key in longest_open(seen.now):
+        joint = seen.now.joint(key)
+        found.append(
+            {
+                "joint": key,
+                "mark": seen.book.joints[key].mark or key,
+                "name": called(seen.book.joints, key),
+                "word": str(joint.word),
+                "since": joint.since and joint.since.isoformat(),
+                "days": (seen.now.today - joint.since).days if joint.since else None,
+                "covered": joint.covered,
+            }
+        )
+    return found
 
 
 def _missing(seen: Seen, joints: list[str]) -> dict[str, list[str]]:
@@ -86,25 +77,26 @@ def _missing(seen: Seen, joints: list[str]) -> dict[str, list[str]]:
 
 
 def _away(seen: Seen) -> list[dict[str, Any]]:
+    from shimstock.trade.reach.next_things import away_pieces
     from shimstock.workshop.wording import piece_named
 
+    away = [(*key, seen.now.piece(*key)) for key in away_pieces(seen.now)]
     return [
         {"part": part, "piece": piece, "name": piece_named(seen.book, part, piece),
          "state": str(now.word), "note": now.note}
-        for (part, piece), now in seen.now.pieces.items()
-        if now.word in AWAY
+        for part, piece, now in away
     ]  # fmt: skip
 
 
 def _unsafe(seen: Seen, opened: list[dict[str, Any]]) -> list[str]:
     from shimstock.trade.reach.findings import findings
+    from shimstock.trade.reach.next_things import not_to_be_trusted
 
     joints = seen.book.joints
     found = [f"{each.what}: {each.would_do}" for each in findings(seen.now)]
     doubtful = [
-        f"{called(joints, key)} {NOT_TO_BE_TRUSTED[now.word]}: do not run on it"
-        for key, now in seen.now.joints.items()
-        if now.word in NOT_TO_BE_TRUSTED
+        f"{called(joints, key)} {wrong}: do not run on it"
+        for key, wrong in not_to_be_trusted(seen.now).items()
     ]
     cautions = {
         caution.name: caution.never
@@ -114,25 +106,22 @@ def _unsafe(seen: Seen, opened: list[dict[str, Any]]) -> list[str]:
     return [*found, *doubtful, *(f"{name}: {never}" for name, never in cautions.items())]
 
 
-def _next(
-    seen: Seen,
-    opened: list[dict[str, Any]],
-    missing: dict[str, list[str]],
-    away: list[dict[str, Any]],
-) -> list[str]:
-    bare = [each for each in opened if not each["covered"]]
-    ready = [each for each in opened if each["joint"] not in missing]
-    doubt = [
-        key for key, verdict in seen.now.verdicts.items()
-        if verdict.verdict == "borderline" and not verdict.accepted
-    ]  # fmt: skip
-    measures = seen.book.measures
-    return [
-        *(f"Cover {each['name']}" for each in bare[:2]),
-        *(f"Close {each['name']}: everything for it is there" for each in ready[:2]),
-        *(f"Settle {called(measures, figure)} {piece}".rstrip() for figure, piece, _ in doubt[:2]),
-        *(f"Ask after {each['name']}, {each['state']}" for each in away[:2]),
-    ]
+def _next(seen: Seen) -> list[str]:
+    from shimstock.trade.reach.next_things import next_things
+
+    return [_said(seen, thing) for thing in next_things(seen.now)]
+
+
+def _said(seen: Seen, thing: NextThing) -> str:
+    from shimstock.workshop.wording import figure_named, piece_named
+
+    if thing.kind == "settle":
+        return f"Settle {figure_named(seen.book, thing.where, thing.piece)}"
+    if thing.kind == "ask after":
+        word = seen.now.piece(thing.where, thing.piece).word
+        return f"Ask after {piece_named(seen.book, thing.where, thing.piece)}, {word}"
+    joint = called(seen.book.joints, thing.where)
+    return f"Cover {joint}" if thing.kind == "cover" else f"Close {joint}: all for it is there"
 
 
 def _open_cells(stands: dict[str, Any]) -> list[tuple[str, ...]]:
@@ -140,9 +129,13 @@ def _open_cells(stands: dict[str, Any]) -> list[tuple[str, ...]]:
     together: dict[tuple[str, ...], list[dict[str, Any]]] = {}
     for each in stands["open"]:
         covered = "yes" if each["covered"] else "NO"
-        alike = (each["since"] or "", str(each["days"]), each["word"], covered)
+        alike = (_day(each["since"]), str(each["days"]), each["word"], covered)
         together.setdefault(alike, []).append(each)
     return [(*alike, _joints(joints)) for alike, joints in together.items()]
+
+
+def _day(iso: str | None) -> str:
+    return f"{date.fromisoformat(iso):%d %b %Y}" if iso else ""
 
 
 def _joints(joints: list[dict[str, Any]]) -> str:
@@ -172,8 +165,3 @@ def _missing_lines(stands: dict[str, Any], all_missing: bool) -> list[str]:
 
 def _table(heading: str, columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> list[Shown]:
     return [Heading(heading), Table(columns, rows, frozenset({"days"}))] if rows else []
-
-
-def listed(heading: str, lines: list[str]) -> list[Shown]:
-    """Lines under a heading; nothing where there are none."""
-    return [Heading(heading), *(f"  {line}" for line in lines)] if lines else []

@@ -2,12 +2,12 @@
 
 from shimstock.faces.paper.kept import Kept
 from shimstock.faces.paper.wear_chart import Bore, Mark, Trace
-from shimstock.faces.paper.wording import called
 from shimstock.trade.machine.book import At, Figure
 from shimstock.trade.machine.words import Stage
 from shimstock.trade.measure.machining import next_size
 from shimstock.trade.numbers.quantity import convert, decimals_for, show
 from shimstock.workshop.models import ReadingRow
+from shimstock.workshop.wording import called
 
 
 def bores(kept: Kept) -> tuple[Bore, ...]:

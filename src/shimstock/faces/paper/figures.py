@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from shimstock.faces.paper.kept import Kept, day_of
 from shimstock.faces.paper.signs import VERDICT_SIGNS
-from shimstock.faces.paper.wording import NONE, called, capital, day, from_to, listed
+from shimstock.faces.paper.wording import NONE, capital, day, from_to
 from shimstock.trade.machine.book import Figure
 from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.judge import Judged
@@ -15,8 +15,10 @@ from shimstock.trade.measure.words import decimals_worth, word_of
 from shimstock.trade.numbers.limits import Range
 from shimstock.trade.numbers.quantity import show
 from shimstock.workshop.models import VerdictRow
+from shimstock.workshop.wording import called, listed
 
 BAD = (Verdict.WORN_OUT, Verdict.BORDERLINE)
+OUT_OF_SETTING = "out of setting"
 PUT_RIGHT = "put right"
 RIGHT = (Verdict.GOOD, Verdict.SERVICEABLE)
 
@@ -100,10 +102,14 @@ def workings(kept: Kept) -> tuple[Shown, ...]:
     return tuple(out)
 
 
-def counts(groups: Sequence[FigureGroup]) -> dict[Verdict, int]:
-    """How many figures have each verdict now, as finished where there is one."""
-    verdicts = Counter(row.latest.verdict for group in groups for row in group.rows)
-    return {word: verdicts[word] for word in Verdict if word is not Verdict.NOT_MEASURED}
+def counts(groups: Sequence[FigureGroup]) -> dict[str, int]:
+    """How many figures have each word now, as finished where there is one.
+
+    What is adjusted and does not wear is counted apart, where there is any.
+    """
+    words = Counter(row.latest.word for group in groups for row in group.rows)
+    order = (*(word.value for word in Verdict if word is not Verdict.NOT_MEASURED), OUT_OF_SETTING)
+    return {word: words[word] for word in order if words[word] or word != OUT_OF_SETTING}
 
 
 def put_right(groups: Sequence[FigureGroup]) -> int:

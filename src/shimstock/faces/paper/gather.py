@@ -5,7 +5,14 @@ from datetime import date
 
 from shimstock.faces.paper import story
 from shimstock.faces.paper.bores import bores
-from shimstock.faces.paper.figures import FigureGroup, Shown, counts, figure_groups, workings
+from shimstock.faces.paper.figures import (
+    OUT_OF_SETTING,
+    FigureGroup,
+    Shown,
+    counts,
+    figure_groups,
+    workings,
+)
 from shimstock.faces.paper.joints import JointsTold, joints_told
 from shimstock.faces.paper.kept import Kept, day_of, kept_of
 from shimstock.faces.paper.left import Left, left
@@ -102,5 +109,7 @@ def _record(kept: Kept, today: date) -> Record:
 
 
 def _verdicts(groups: tuple[FigureGroup, ...], not_measured: int) -> tuple[Count, ...]:
-    found = {**counts(groups), Verdict.NOT_MEASURED: not_measured}
-    return tuple(Count(VERDICT_SIGNS[word], word.value, count) for word, count in found.items())
+    found = {**counts(groups), Verdict.NOT_MEASURED.value: not_measured}
+    signs = {word.value: sign for word, sign in VERDICT_SIGNS.items()}
+    signs[OUT_OF_SETTING] = VERDICT_SIGNS[Verdict.WORN_OUT]
+    return tuple(Count(signs[word], word, count) for word, count in found.items())

@@ -4,11 +4,12 @@ from dataclasses import dataclass
 
 from shimstock.faces.paper.kept import Kept
 from shimstock.faces.paper.signs import PART_SIGNS
-from shimstock.faces.paper.wording import Under, called, listed, under
+from shimstock.faces.paper.wording import Under, under
 from shimstock.trade.machine.book import Set
 from shimstock.trade.machine.state import PieceNow
 from shimstock.trade.machine.words import PartWord
 from shimstock.trade.reach.mates import against_set
+from shimstock.workshop.wording import called, listed
 
 READY = (PartWord.PASSED, PartWord.PASSED_WITH_NOTE, PartWord.IN_HAND, PartWord.BACK_AND_CHECKED)
 IN_PLACE = (PartWord.FITTED, PartWord.BUILT_IN, PartWord.PAINTED)

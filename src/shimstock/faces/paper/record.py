@@ -1,6 +1,7 @@
 """The record of one machine as a PDF: what it was, what it is, and how that is known."""
 
 import json
+import os
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -8,7 +9,7 @@ from dataclasses import asdict
 from datetime import date
 from importlib.resources import files
 from pathlib import Path
-from tempfile import TemporaryDirectory
+from tempfile import NamedTemporaryFile, TemporaryDirectory
 from typing import Any, Literal
 
 from django.utils import timezone
@@ -43,8 +44,30 @@ def record(machine: Machine, out: Path, *, today: date | None = None, paper: Pap
     day = today or timezone.localdate()
     found = gather(machine, day)
     pdf = _typeset({**asdict(found.record), **_pictures(found, paper), **_set_up(day, paper)})
-    out.write_bytes(pdf)
+    _put(pdf, out)
     return out
+
+
+def _put(pdf: bytes, out: Path) -> None:
+    """Write the whole file or none of it: a stop halfway leaves the last record as it was."""
+    with NamedTemporaryFile(dir=out.parent, prefix=f".{out.name}.", delete=False) as beside:
+        try:
+            beside.write(pdf)
+            beside.close()
+            os.chmod(beside.name, _mode_of(out))
+            os.replace(beside.name, out)
+        except BaseException:
+            os.unlink(beside.name)
+            raise
+
+
+def _mode_of(out: Path) -> int:
+    """Who may read it: as before, or as any new file here."""
+    if out.exists():
+        return out.stat().st_mode & 0o777
+    mask = os.umask(0)
+    os.umask(mask)
+    return 0o666 & ~mask
 
 
 def _set_up(day: date, paper: Paper) -> dict[str, Any]:

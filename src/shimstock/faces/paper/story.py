@@ -8,9 +8,10 @@ from shimstock.faces.paper.figures import FigureGroup, FigureRow
 from shimstock.faces.paper.joints import JointsTold
 from shimstock.faces.paper.kept import Kept, day_of
 from shimstock.faces.paper.parts import PartsTold
-from shimstock.faces.paper.wording import NONE, Under, day, listed, sentence, some
+from shimstock.faces.paper.wording import NONE, Under, day, sentence, some
 from shimstock.trade.machine.words import Verdict
 from shimstock.trade.reach.findings import findings
+from shimstock.workshop.wording import listed
 
 FIRST, LAST = 10, 40
 
@@ -84,7 +85,7 @@ def _measured(groups: Sequence[FigureGroup]) -> list[str]:
     read = sum(counts.values())
     if not read:
         return ["Nothing has been measured yet"]
-    told = [f"{count} {word.value}" for word, count in counts.items() if count]
+    told = [f"{count} {word}" for word, count in counts.items() if count]
     said = [f"{some(read, 'measurement')} {_have(read)} been judged: {listed(told)}"]
     if right := figures.put_right(groups):
         said.append(f"{some(right, 'figure')} found worn or doubtful {_are(right)} put right")
@@ -101,8 +102,7 @@ def _are(count: int) -> str:
 
 def _leaks(joints: JointsTold) -> str:
     seen = joints.on_paint_checked + joints.on_paint_chalked
-    how = "leak-checked" + (" or chalk-dry" if joints.on_paint_chalked else "")
-    checked = f"{seen} of {some(joints.on_paint, 'paint joint')} {how}"
+    checked = f"{seen} of {some(joints.on_paint, 'paint joint')} leak-checked or chalk-dry"
     if not joints.leaking:
         return checked
     return f"{checked}; {some(len(joints.leaking), 'joint')} found wet: {listed(joints.leaking)}"
@@ -120,9 +120,11 @@ def against(
 ) -> tuple[Under, ...]:
     """What stands against the machine today, the worst first; what does not apply is left out."""
     rows = [row for group in groups for row in group.rows]
-    bad = {word: [row for row in rows if row.latest.word == word] for word in figures.BAD}
+    words = (*figures.BAD, figures.OUT_OF_SETTING)
+    bad = {word: [row for row in rows if row.latest.word == word] for word in words}
     lists = (
         ("Worn out", [_held(row) for row in bad[Verdict.WORN_OUT]]),
+        ("Out of setting", [_held(row) for row in bad[figures.OUT_OF_SETTING]]),
         ("Borderline: to be measured again", [_held(row) for row in bad[Verdict.BORDERLINE]]),
         ("Weeping or leaking", list(joints.leaking)),
         ("Joints open", list(joints.still_open)),

@@ -94,7 +94,11 @@ def _fill(figure: Figure, bore: Bore) -> None:
         right.set_xlabel(f"as finished, {bore.unit}")
     axes.set_ylabel(bore.along)
     figure.subplots_adjust(
-        left=_room(figure, bore.depths), right=0.95, top=0.9, bottom=0.24, wspace=0.08
+        left=_room(figure, bore.depths),
+        right=_right_end(figure, bore),
+        top=0.9,
+        bottom=0.24,
+        wspace=0.08,
     )
     figure.suptitle(bore.title, fontsize=8, fontweight="bold", y=0.98)
     figure.legend(loc="lower center", ncols=2, frameon=False, fontsize=6.5, handlelength=4)
@@ -104,6 +108,13 @@ def _room(figure: Figure, depths: Sequence[str]) -> float:
     """The share of the width that the names of the depths take up on the left."""
     widest = max(width_of(depth, SIZE) for depth in depths)
     return float((widest + 24) / (figure.get_figwidth() * 72))
+
+
+def _right_end(figure: Figure, bore: Bore) -> float:
+    """Where the panes end, so that half of a number below the very end still has room."""
+    sizes = [*_values(bore.traces), *(mark.value for mark in bore.limits), *(bore.new or ())]
+    widest = max(width_of(f"{size:.{bore.decimals}f}", SIZE) for size in sizes)
+    return 1 - float((widest / 2 + 3) / (figure.get_figwidth() * 72))
 
 
 def _values(traces: Iterable[Trace]) -> list[float]:

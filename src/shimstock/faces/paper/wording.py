@@ -1,6 +1,6 @@
 """Small sayings of the record: days, counts, lists and ranges in plain words."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
@@ -55,23 +55,11 @@ def some(count: int, one: str, several: str | None = None) -> str:
     return f"{count or 'no'} {name}"
 
 
-def listed(names: Sequence[str]) -> str:
-    """Names in a row: a, b and c."""
-    if len(names) < 2:
-        return "".join(names)
-    return f"{', '.join(names[:-1])} and {names[-1]}"
-
-
 def sentence(text: str) -> str:
     """A text with a capital at its start and a stop at its end."""
     text = text.strip()
     stop = "" if text.endswith((".", "!", "?", ":")) else "."
     return f"{capital(text)}{stop}" if text else ""
-
-
-def called(name: str, piece: str) -> str:
-    """One piece of a thing by its name."""
-    return f"{name}, {piece}" if piece else name
 
 
 def from_to(wanted: Range | None) -> str:

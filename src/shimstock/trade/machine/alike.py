@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable, Iterator
 
+from shimstock.trade.machine.state import PieceNow
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.trade.numbers.quantity import parse
 
@@ -24,6 +25,24 @@ def different(written: Iterable[str], *, sizes: bool = False) -> list[str]:
         if plain := " ".join(text.split()):
             found.setdefault(_size(plain) if sizes else plain.casefold(), plain)
     return list(found.values())
+
+
+def unlike(pieces: Iterable[PieceNow], same: Collection[str]) -> Iterator[tuple[str, list[str]]]:
+    """What of a set's pieces must be one and is not, with the several texts in order.
+
+    pieces: their states. same: what must be one, maker or size. Nothing where all are proved a
+    pair.
+
+    >>> list(unlike([PieceNow(maker="R"), PieceNow(maker="Mark K")], ["maker"]))
+    [('maker', ['Mark K', 'R'])]
+    """
+    states = list(pieces)
+    if all(state.proved_pair for state in states):
+        return
+    for what in ("maker", "size"):
+        said = different((getattr(state, what) for state in states), sizes=what == "size")
+        if what in same and len(said) > 1:
+            yield what, sorted(said, key=str.casefold)
 
 
 def _size(plain: str) -> str:

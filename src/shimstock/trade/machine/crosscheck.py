@@ -164,11 +164,12 @@ def _units(here: Path, figure: Figure) -> Iterator[Finding]:
 
 def _derived(here: Path, figure: Figure, book: Book) -> Iterator[Finding]:
     derive = figure.derive
-    source = derive and book.measures.get(derive.taper_of or derive.out_of_round_of or "")
+    key = (derive.taper_of or derive.out_of_round_of or "") if derive else ""
+    source = book.measures.get(key)
     if source and not (source.at and source.at.depths):
         wrong = "needs readings in a grid to work from"
         would = "give that figure 'at: {depths: [...], across: [...]}'"
-        yield ((*here, "derive"), "", wrong, would)
+        yield ((*here, "derive"), key, wrong, would)
 
 
 def _sets(book: Book, named: Named) -> Iterator[Finding]:

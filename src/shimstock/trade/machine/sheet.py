@@ -41,10 +41,14 @@ class BookErrors(ValueError):
 
 @dataclass(frozen=True)
 class Sheet:
-    """Plain values of a book, and for each text they came from, newest first, where each stands."""
+    """Plain values of a book, and for each text they came from, newest first, where each stands.
+
+    problems: what is wrong with how they were written, though they can be read.
+    """
 
     data: dict[str, Any]
     layers: tuple[Lines, ...]
+    problems: tuple[Problem, ...] = ()
 
 
 class _Loader(yaml.CSafeLoader):
@@ -69,31 +73,49 @@ for _tag, _pattern, _first in (
 def read_sheet(text: str, file: str) -> Sheet:
     """Read a book's text into plain values with their lines.
 
-    Raises BookErrors for text that is not YAML, a key given twice, or a book that is not a map.
+    A key given twice is among the sheet's problems; the last one counts.
+    Raises BookErrors for text that is not YAML, or a book that is not a map.
     """
     try:
         node = yaml.compose(text, Loader=_Loader)
     except yaml.MarkedYAMLError as error:
-        mark = error.context_mark or error.problem_mark
-        line = mark.line + 1 if mark else 1
-        raise BookErrors([_not_yaml(text, file, line, error)]) from None
+        raise BookErrors([_not_yaml(text, file, error)]) from None
     if not isinstance(node, yaml.MappingNode):
         wrong, would = "is not a book", "a line such as 'book: my-tractor' must come first"
         raise BookErrors([Problem(file, 1, "the whole file", text.strip()[:40], wrong, would)])
     lines: Lines = {}
     problems: list[Problem] = []
     data = _plain(node, (), file, lines, problems)
-    if problems:
-        raise BookErrors(problems)
-    return Sheet(data, (lines,))
+    return Sheet(data, (lines,), tuple(problems))
 
 
-def _not_yaml(text: str, file: str, line: int, error: yaml.MarkedYAMLError) -> Problem:
-    rows = text.splitlines()
-    found = rows[line - 1].strip() if line <= len(rows) else ""
+_INDENT_WITH_TAB = re.compile(r" *\t")
+_COLON_IN_VALUE = re.compile(
+    r"\s*(?:- )?([^\s:'\"{\[]+): +([^\s'\"{\[&|>].*: .*|[^\s'\"{\[&|>].*:)\s*"
+)
+
+
+def _not_yaml(text: str, file: str, error: yaml.MarkedYAMLError) -> Problem:
+    rows = [*text.splitlines(), ""]
+    marks = [mark.line for mark in (error.context_mark, error.problem_mark) if mark]
+    for at in marks:
+        row = rows[min(at, len(rows) - 1)]
+        if _INDENT_WITH_TAB.match(row):
+            wrong, would = "has a tab before its text", "use spaces there, two for each step in"
+            return Problem(file, at + 1, "this line", row.strip(), wrong, would)
+        if colon := _COLON_IN_VALUE.fullmatch(row):
+            wrong = "has a second colon, which would begin a new field"
+            would = f"put it in quotes: {colon[1]}: {_quoted(colon[2])}"
+            return Problem(file, at + 1, "this line", row.strip(), wrong, would)
+    line = marks[0] if marks else 0
+    found = rows[line].strip() if line < len(rows) else ""
     wrong = f"cannot be read: {error.problem or error.context}"
     would = "check the indent, the colon and its space, and that brackets and quotes are closed"
-    return Problem(file, line, "this line", found, wrong, would)
+    return Problem(file, line + 1, "this line", found, wrong, would)
+
+
+def _quoted(text: str) -> str:
+    return f"'{text}'" if '"' in text else f'"{text}"'
 
 
 def _plain(node: yaml.Node, path: Path, file: str, lines: Lines, problems: list[Problem]) -> Any:
@@ -145,9 +167,14 @@ def _ordinal(number: int) -> str:
 
 
 def line_of(layers: tuple[Lines, ...], path: Path, file: str) -> tuple[str, int]:
-    """Find the file and line of a path, or of the nearest thing above it that has one."""
-    for length in range(len(path), 0, -1):
+    """Find the file and line of a path, or of the nearest thing above it that has one.
+
+    The newest text that has anything of the entry counts before those below it, since that is
+    where it was changed.
+    """
+    for shortest in (2, 1):
         for lines in layers:
-            if path[:length] in lines:
-                return lines[path[:length]]
+            for length in range(len(path), shortest - 1, -1):
+                if path[:length] in lines:
+                    return lines[path[:length]]
     return (file, 1)

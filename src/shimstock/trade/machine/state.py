@@ -20,6 +20,7 @@ class JointNow:
     word: JointWord = JointWord.UNDISTURBED
     since: date | None = None
     covered: bool = False
+    uncovered_on: date | None = None
     bolts_out: int | None = None
     bolts_ready: int | None = None
     faces_clean: bool = False

@@ -65,6 +65,20 @@ class JointWord(StrEnum):
     PARKED_OPEN = "parked open"
 
 
+GONE_WORDS = frozenset(
+    {
+        PartWord.REJECTED,
+        PartWord.TO_BE_MADE,
+        PartWord.WANTED,
+        PartWord.QUOTED,
+        PartWord.ON_ORDER,
+        PartWord.IN_THE_POST,
+        PartWord.LENT,
+        PartWord.SCRAPPED,
+    }
+)
+"""States in which a piece is not in the shed, or not fit to go in."""
+
 OPEN_WORDS = frozenset(
     {
         JointWord.OPEN,

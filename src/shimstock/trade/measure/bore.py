@@ -36,10 +36,10 @@ def mean(figure: Figure, reading: Reading) -> Measured:
     count = len(symbols)
     middle = sum(value for _, value in reading.taken) / count
     value = w.step("x", f"({' + '.join(symbols)})/{count}", middle, reading.unit, meaning="mean")
-    step = w.given("δ", reading.instrument.resolution, reading.unit, meaning="smallest step read")
+    w.given("δ", reading.instrument.resolution, reading.unit, meaning="smallest step read")
     most = reading.instrument.mpe + reading.instrument.relative * abs(value)
     w.given("a", most, reading.unit, meaning=f"largest error of the {reading.instrument.name}")
-    u = sqrt(step**2 / (12 * count * reading.each) + most**2 / 3)
+    u = reading.u(middle, count)
     w.step("u_x", f"√(δ²/(12·{count * reading.each}) + a²/3)", u, reading.unit)
     return Measured(value, w, u, reading.unit, "x", reading.instrument)
 

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from math import sqrt
-
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.take import in_unit
 from shimstock.trade.numbers.quantity import convert
+from shimstock.trade.numbers.uncertainty import of_difference
 from shimstock.trade.numbers.working import Working
 
 
@@ -20,7 +19,7 @@ def clearance(hole: Measured, shaft: Measured, unit: str) -> Measured:
     d_hole, u_hole = _brought_in(w, hole, "d_hole", unit)
     d_shaft, u_shaft = _brought_in(w, shaft, "d_shaft", unit)
     value = w.step("c", "d_hole − d_shaft", d_hole - d_shaft, unit, meaning="clearance")
-    u = w.step("u_c", "√(u_hole² + u_shaft²)", sqrt(u_hole**2 + u_shaft**2), unit)
+    u = w.step("u_c", "√(u_hole² + u_shaft²)", of_difference(u_hole, u_shaft), unit)
     gauge = in_unit(hole.gauge if u_hole >= u_shaft else shaft.gauge, unit)
     return Measured(value, w, u, unit, "c", gauge)
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from shimstock.trade.machine.book import Figure
 from shimstock.trade.machine.words import Stage
 from shimstock.trade.measure.machining import NextSize, finished_bore
+from shimstock.trade.measure.plausible import middle_of_new
 from shimstock.trade.measure.sized import Sized
 from shimstock.trade.numbers.quantity import convert
 from shimstock.trade.numbers.units import Length
@@ -24,7 +24,7 @@ def finished_bores(
     unit = sized.figure.measured_in
     for key, (mate, part) in sized.mates.items():
         gap = sized.book.measures[key]
-        wanted = chosen.get(key, _middle(gap))
+        wanted = chosen.get(key, middle_of_new(gap))
         if not sized.outward or wanted is None:
             continue
         for piece in sized.instances:
@@ -33,13 +33,6 @@ def finished_bores(
             if new is not None:
                 skirt = convert(new.value, new.unit, unit)
                 yield piece, finished_bore(skirt, convert(wanted, gap.measured_in, unit), unit)
-
-
-def _middle(gap: Figure) -> float | None:
-    new = gap.as_new
-    if new is None or new.low is None or new.high is None:
-        return None
-    return (new.low + new.high) / 2
 
 
 def ring_gaps(sized: Sized, size: NextSize) -> Iterator[Working]:

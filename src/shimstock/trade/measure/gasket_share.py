@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from shimstock.trade.machine.book import Figure, Link
@@ -72,9 +73,9 @@ def explained(verdict: Verdict, shares: tuple[GasketShare, ...]) -> tuple[Verdic
     Worn only where it is worn at every possible angle; else the gasket is put right first, where
     the mesh is doubtful as found or would be with the right gasket.
     """
-    unit, ends = shares[0].judged.unit, (shares[0], shares[-1])
-    share = " to ".join(dict.fromkeys(show(abs(s.added), unit) for s in ends))
-    left = " to ".join(dict.fromkeys(show(s.left, unit) for s in ends))
+    unit = shares[0].judged.unit
+    share = _small_to_large((abs(each.added) for each in shares), unit)
+    left = _small_to_large((each.left for each in shares), unit)
     thick = shares[0].added > 0
     if thick:
         says = f"the gasket adds {share} of it, which leaves {left}"
@@ -85,3 +86,8 @@ def explained(verdict: Verdict, shares: tuple[GasketShare, ...]) -> tuple[Verdic
     if any(each in DOUBTFUL for each in (verdict, *(s.judged.verdict for s in shares))):
         return Verdict.BORDERLINE, f"{says}: fit the right gasket and rock again before the gears"
     return verdict, says
+
+
+def _small_to_large(values: Iterable[float], unit: str) -> str:
+    several = sorted(values)
+    return " to ".join(dict.fromkeys(show(each, unit) for each in (several[0], several[-1])))

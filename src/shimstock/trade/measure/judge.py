@@ -12,7 +12,7 @@ from shimstock.trade.machine.words import Verdict
 from shimstock.trade.measure.settle import settles
 from shimstock.trade.measure.shown import shown_working
 from shimstock.trade.measure.words import said
-from shimstock.trade.numbers.conformance import within
+from shimstock.trade.numbers.conformance import iso14253, within
 from shimstock.trade.numbers.instruments import Instrument
 from shimstock.trade.numbers.limits import ON_THE_LINE, Range
 from shimstock.trade.numbers.working import Working
@@ -130,12 +130,12 @@ def verdict_on(figure: Figure, value: float, expanded: float) -> Verdict | None:
         return None
     if figure.kind == "setting" or limit.low == limit.high:
         return _setting(limit, new, value, expanded)
-    noise = ON_THE_LINE * abs(value)
-    inside = margin(limit, value)
-    if inside < -expanded - noise:
+    reach = expanded + ON_THE_LINE * abs(value)
+    if iso14253(value, reach, limit.low, limit.high) == "not conforming":
         return Verdict.WORN_OUT
-    if inside < -noise or _near_wear_limit(limit, new, value, expanded + noise):
-        return Verdict.BORDERLINE if expanded > 0 else _within(new, value)
+    outside = iso14253(value, reach - expanded, limit.low, limit.high) == "not conforming"
+    if expanded > 0 and (outside or iso14253(value, reach, *_wear_ends(limit, new)) == "neither"):
+        return Verdict.BORDERLINE
     return _within(new, value)
 
 
@@ -143,24 +143,25 @@ def _within(new: Range | None, value: float) -> Verdict:
     return Verdict.GOOD if new is not None and new.holds(value) else Verdict.SERVICEABLE
 
 
-def _near_wear_limit(limit: Range, new: Range | None, value: float, reach: float) -> bool:
-    """Whether a value lies within reach of a limit that is not the end of the new range itself."""
-    above = limit.high is not None and (new is None or new.high != limit.high)
-    below = limit.low is not None and (new is None or new.low != limit.low)
-    return (above and abs(value - (limit.high or 0.0)) <= reach) or (
-        below and abs(value - (limit.low or 0.0)) <= reach
-    )
+def _wear_ends(limit: Range, new: Range | None) -> tuple[float | None, float | None]:
+    """The ends of the limit that leave something to wear: not the end of the new range itself."""
+    if new is None:
+        return limit.low, limit.high
+    low = None if new.low == limit.low else limit.low
+    return low, None if new.high == limit.high else limit.high
 
 
 def _setting(limit: Range, new: Range | None, value: float, expanded: float) -> Verdict:
-    noise = ON_THE_LINE * abs(value)
+    reach = expanded + ON_THE_LINE * abs(value)
     met = new or limit
     narrow = met.low is not None and met.high is not None and met.high - met.low < 2 * expanded
-    if met.holds(value) or (narrow and margin(met, value) >= -expanded - noise):
+    missed = iso14253(value, reach, met.low, met.high) == "not conforming"
+    if met.holds(value) or (narrow and not missed):
         return Verdict.GOOD
     if limit.holds(value):
         return Verdict.SERVICEABLE
-    return Verdict.BORDERLINE if margin(limit, value) >= -expanded - noise else Verdict.WORN_OUT
+    beyond = iso14253(value, reach, limit.low, limit.high) == "not conforming"
+    return Verdict.WORN_OUT if beyond else Verdict.BORDERLINE
 
 
 def margin(limit: Range, value: float) -> float:

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
-from shimstock.trade.machine.book import Book
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
 
 
 def piece_name(book: Book, part: str, piece: str) -> str:
@@ -12,21 +14,39 @@ def piece_name(book: Book, part: str, piece: str) -> str:
 
     A number stands behind the name, a word before it.
     """
-    name = book.parts[part].name
-    name = name[:1].lower() + name[1:]
+    name = in_sentence(book.parts[part].name)
     if not piece:
         return name
     return f"{name} {piece}" if piece[0].isdigit() else f"{piece} {name}"
 
 
-def listed(names: Iterable[str]) -> str:
-    """Names in one phrase.
+def in_sentence(name: str) -> str:
+    """A name as it stands inside a sentence; what begins with two capitals keeps them.
 
-    >>> listed(["left", "right"]), listed(["1", "2", "3"])
-    ('left and right', '1, 2 and 3')
+    >>> in_sentence("Liner bore"), in_sentence("PTO speed")
+    ('liner bore', 'PTO speed')
     """
-    *most, last = names
-    return f"{', '.join(most)} and {last}" if most else last
+    return name if name[1:2].isupper() else name[:1].lower() + name[1:]
+
+
+def with_article(name: str) -> str:
+    """A name inside a sentence, with its a or an.
+
+    >>> with_article("Liner bore"), with_article("Idle speed")
+    ('a liner bore', 'an idle speed')
+    """
+    said = in_sentence(name)
+    return f"{'an' if said[:1].casefold() in 'aeiou' else 'a'} {said}"
+
+
+def listed(names: Iterable[str], last: str = "and") -> str:
+    """Names in one phrase; last: the word before the last of them.
+
+    >>> listed(["left", "right"]), listed(["1", "2", "3"], "or")
+    ('left and right', '1, 2 or 3')
+    """
+    *most, final = names
+    return f"{', '.join(most)} {last} {final}" if most else final
 
 
 def all_of(count: int) -> str:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from math import hypot
 
 from shimstock.trade.machine.book import Figure
 from shimstock.trade.machine.words import Verdict
@@ -13,6 +12,7 @@ from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.words import decimals_worth, percent
 from shimstock.trade.numbers.limits import Limit, Range
 from shimstock.trade.numbers.quantity import show
+from shimstock.trade.numbers.uncertainty import Component, combine, of_difference
 from shimstock.trade.numbers.working import Working
 
 TOGETHER = "together"
@@ -58,8 +58,9 @@ def _apart(w: Working, limit: Limit, a: Measured, b: Measured, unit: str) -> tup
     """How far the largest and the smallest differ, in the way that the limit counts."""
     if limit.unit != "%":
         value = w.step("D", "a − b", a.value - b.value, unit, meaning="largest less smallest")
-        return value, w.step("u_D", "√(u_a² + u_b²)", hypot(a.u, b.u), unit)
-    share = hypot(b.u / a.value, b.value * a.u / a.value**2) * 100
+        return value, w.step("u_D", "√(u_a² + u_b²)", of_difference(a.u, b.u), unit)
+    parts = (Component("b", 1 / a.value, b.u), Component("a", b.value / a.value**2, a.u))
+    share = combine(parts).u * 100
     if limit.sense == "min":
         value = w.step("D", "b/a·100", b.value / a.value * 100, "%", meaning="lowest of highest")
     else:

@@ -1,4 +1,4 @@
-"""How far from the book's figure a reading can be before it must be a slip."""
+"""What the book's figures span: how far a reading can be from them before it must be a slip."""
 
 from __future__ import annotations
 
@@ -41,6 +41,12 @@ def plausible(figure: Figure) -> Range | None:
     return Range(0.0, 2 * high, unit, "twice the largest figure")
 
 
+def limit_band(figure: Figure) -> float | None:
+    """How far apart the book's outermost figures lie, new and limit; None where they do not."""
+    ends = _ends(figure)
+    return (max(ends) - min(ends)) or None if ends else None
+
+
 def _ends(figure: Figure) -> list[float]:
     """Every end that the book prints, new and limit."""
     ranges = (figure.as_new, figure.allowed)
@@ -61,3 +67,11 @@ def nominal_of(figure: Figure) -> float:
         return convert(figure.nominal.value, figure.nominal.unit, figure.measured_in)
     ends = _ends(figure)
     return min(ends) if figure.wears_up else max(ends)
+
+
+def middle_of_new(figure: Figure) -> float | None:
+    """The middle of the new range, in the figure's unit; None where it has not two ends."""
+    new = figure.as_new
+    if new is None or new.low is None or new.high is None:
+        return None
+    return (new.low + new.high) / 2

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from math import prod, sqrt
-
 from shimstock.trade.machine.book import Train
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.numbers.quantity import convert
+from shimstock.trade.numbers.uncertainty import of_difference
 from shimstock.trade.numbers.units import Length, PerInch, Teeth
 from shimstock.trade.numbers.working import Working
 from shimstock.trade.sums.gears.lash_at_end import lash_from_end
 from shimstock.trade.sums.gears.pitch_radius import pitch_radius
+from shimstock.trade.sums.gears.train_ratio import train_ratio
 
 
 def play(train: Train, at: int, whole: Reading, beyond: Reading | None) -> Measured:
@@ -51,7 +51,7 @@ def _movement(w: Working, whole: Reading, beyond: Reading | None) -> tuple[float
         return a, w.step("u_Δ", "u_a", u_a, unit)
     b, u_b = _tip(w, "b", beyond)
     moved = w.step("Δ", "a − b", a - b, unit, meaning="what went away with the next hold")
-    return moved, w.step("u_Δ", "√(u_a² + u_b²)", sqrt(u_a**2 + u_b**2), unit)
+    return moved, w.step("u_Δ", "√(u_a² + u_b²)", of_difference(u_a, u_b), unit)
 
 
 def _tip(w: Working, symbol: str, reading: Reading) -> tuple[float, float]:
@@ -77,13 +77,14 @@ def geometry(train: Train, at: int, unit: str) -> tuple[float, float, float]:
     if link.driven_teeth is None or link.pitch is None or train.radius is None:
         raise ValueError(f"{link.name}: teeth, pitch and the radius at the end are needed")
     radius = pitch_radius(teeth=Teeth(link.driven_teeth), diametral_pitch=PerInch(link.pitch))
-    speed = prod(
-        later.driver_teeth / later.driven_teeth
-        for later in train.links[at + 1 :]
-        if later.driver_teeth and later.driven_teeth
-    )
+    later = [
+        (Teeth(each.driver_teeth), Teeth(each.driven_teeth))
+        for each in train.links[at + 1 :]
+        if each.driver_teeth and each.driven_teeth
+    ]
+    speed = train_ratio(meshes=later).value if later else 1.0
     end = convert(train.radius.value, train.radius.unit, unit)
-    return convert(radius.value, "in", unit), float(speed), end
+    return convert(radius.value, "in", unit), speed, end
 
 
 def keep_gain(w: Working, train: Train, at: int, unit: str) -> float:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from shimstock.trade.machine.book import Book
+from shimstock.trade.measure.plausible import middle_of_new
 from shimstock.trade.measure.play import keep_gain
-from shimstock.trade.measure.train import TrainFound
+from shimstock.trade.measure.train_found import TrainFound
 from shimstock.trade.numbers.quantity import convert
 from shimstock.trade.numbers.working import Worked, Working
 
@@ -37,3 +38,17 @@ def after_repair(
         total += keep_gain(w, train, at, unit) * lash
         terms.append(f"k_{at + 1}·j_{at + 1}")
     return Worked(w.step("S", " + ".join(terms), total, unit, meaning="play at the end"), w)
+
+
+def when_put_right(book: Book, train_key: str, found: TrainFound) -> Worked[float] | None:
+    """The play to expect at the end with every worn link in the middle of its new range.
+
+    None where no link is worn, where the book gives a worn one no new range, or where another link
+    is not known by itself.
+    """
+    repaired = {link.figure: middle_of_new(book.measures[link.figure]) for link in found.worn}
+    known = {figure: lash for figure, lash in repaired.items() if lash is not None}
+    others = (link for link in found.links if link.figure not in repaired)
+    if not known or len(known) < len(repaired) or any(link.judged is None for link in others):
+        return None
+    return after_repair(book, train_key, found, known)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import sqrt
+from math import hypot, sqrt
 
 from shimstock.trade.numbers.instruments import Instrument
+from shimstock.trade.numbers.uncertainty import rectangular, resolution
 
 
 @dataclass(frozen=True)
@@ -37,4 +38,5 @@ class Reading:
         """
         one = self.instrument
         largest = one.mpe + one.relative * abs(value)
-        return sqrt(one.resolution**2 / (12 * places * self.each) + largest**2 / 3)
+        step = resolution(one.resolution) / sqrt(places * self.each)
+        return hypot(step, rectangular(largest))

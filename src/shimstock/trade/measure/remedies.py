@@ -6,14 +6,19 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 
 from shimstock.trade.machine.book import Book, Figure
 from shimstock.trade.machine.state import PieceKey, PieceNow
-from shimstock.trade.machine.words import Verdict
+from shimstock.trade.machine.words import GONE_WORDS, PartWord, Verdict
 from shimstock.trade.measure.judge import Judged
 from shimstock.trade.measure.named import all_of, piece_name
 from shimstock.trade.measure.pair import TOGETHER
 from shimstock.trade.measure.remedy import Remedy, What
 from shimstock.trade.measure.sets import members_of, not_pairs
 from shimstock.trade.measure.sizing import sized_remedies
+from shimstock.trade.measure.train_found import TrainFound
+from shimstock.trade.measure.train_remedies import train_remedies
 from shimstock.trade.measure.verdicts import Verdicts
+
+NOT_HERE = GONE_WORDS | {PartWord.IN_HAND, PartWord.AT_MACHINIST, PartWord.AT_BENCH}
+"""States of a piece that was given up, is being replaced, or is out to be changed."""
 
 FINE = (Verdict.GOOD, Verdict.SERVICEABLE)
 
@@ -24,26 +29,30 @@ def remedies(
     pieces: Mapping[PieceKey, PieceNow],
     *,
     chosen: Mapping[str, float] | None = None,
+    trains: Mapping[str, TrainFound] | None = None,
 ) -> list[Remedy]:
     """What to do about every verdict, the most binding first.
 
     pieces: their states now. chosen: the clearance wanted for a clearance figure, in its unit;
-    without one, the middle of its new range.
+    without one, the middle of its new range. trains: what the rocking of each train says, by its
+    name in the book; a worn mesh takes both its gears along.
     """
     found = [
         *not_pairs(book, verdicts, pieces),
         *sized_remedies(book, verdicts, pieces, chosen or {}),
+        *train_remedies(book, trains or {}),
     ]
     settled = {key for each in found for key in _settled(each)}
     found += _plain(book, verdicts, settled)
-    found += _use_again(book, verdicts, {key for each in found for key in each.pieces})
+    not_here = {key for key, piece in pieces.items() if piece.word in NOT_HERE}
+    found += _use_again(book, verdicts, not_here.union(*(each.pieces for each in found)))
     order = list(What)
     return sorted(found, key=lambda each: order.index(each.what))
 
 
 def _settled(remedy: Remedy) -> Iterator[tuple[str, str]]:
     """Figures and pieces that a remedy already deals with."""
-    if remedy.what is What.MEASURE:
+    if remedy.what in (What.MEASURE, What.MEASURE_AGAIN):
         return
     for figure in remedy.figures:
         yield figure, TOGETHER

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from shimstock.trade.machine.alike import different
+from shimstock.trade.machine.alike import unlike
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.state import AS_MADE, PieceKey, PieceNow
 from shimstock.trade.machine.words import Verdict
@@ -13,6 +13,7 @@ from shimstock.trade.measure.pair import TOGETHER
 from shimstock.trade.measure.remedy import Remedy, What
 from shimstock.trade.measure.verdicts import Verdicts
 
+MANY = {"maker": "makes", "size": "sizes"}
 Pieces = Mapping[PieceKey, PieceNow]
 
 
@@ -41,13 +42,11 @@ def _unlike(
     book: Book, members: tuple[PieceKey, ...], pieces: Pieces, same: tuple[str, ...]
 ) -> Iterator[str]:
     now = {key: pieces.get(key, AS_MADE) for key in members}
-    if all(piece.proved_pair for piece in now.values()):
-        return
-    for wanted, plural in (("maker", "makes"), ("size", "sizes")):
-        known = {key: getattr(piece, wanted) for key, piece in now.items()}
-        if wanted in same and len(different(known.values(), sizes=wanted == "size")) > 1:
-            each = (f"{piece_name(book, *key)} is {word}" for key, word in known.items() if word)
-            yield f"of two {plural}: {listed(each)}"
+    for what, said in unlike(now.values(), same):
+        words = ((key, getattr(piece, what)) for key, piece in now.items())
+        each = (f"{piece_name(book, *key)} is {word}" for key, word in words if word)
+        number = "two" if len(said) == 2 else str(len(said))
+        yield f"of {number} {MANY[what]}: {listed(each)}"
 
 
 def _apart(

@@ -8,6 +8,7 @@ from shimstock.trade.machine.book import Figure
 from shimstock.trade.numbers.instruments import Instrument
 from shimstock.trade.numbers.limits import Range
 from shimstock.trade.numbers.quantity import show
+from shimstock.trade.numbers.uncertainty import rectangular, resolution
 
 NICE = (5.0, 3.0, 2.0, 1.0)
 MOST_READINGS = 10
@@ -48,10 +49,10 @@ def readings_that_settle(gauge: Instrument, value: float, away: float) -> int | 
     step read, averages out; the gauge's own error does not. Source: JCGM 100:2008, 4.2.3.
     """
     largest = gauge.mpe + gauge.relative * abs(value)
-    left = (away / 2) ** 2 - largest**2 / 3
+    left = (away / 2) ** 2 - rectangular(largest) ** 2
     if left <= 0:
         return None
-    count = max(2, ceil(gauge.resolution**2 / 12 / left * (1 + 1e-9)))
+    count = max(2, ceil(resolution(gauge.resolution) ** 2 / left * (1 + 1e-9)))
     return count if count <= MOST_READINGS else None
 
 

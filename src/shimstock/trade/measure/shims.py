@@ -14,8 +14,8 @@ from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.shims.shim_thickness import shim_thickness
 from shimstock.trade.sums.stacks.stack import Link, stack
 
-TICKS = 100_000
-"""Steps in one unit: shims are told apart to a hundred-thousandth of an inch or millimetre."""
+TICKS = 1_000_000
+"""Steps in one unit: shims are told apart to a millionth of an inch or millimetre."""
 MOST_SHIMS = 12
 
 

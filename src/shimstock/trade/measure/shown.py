@@ -57,17 +57,31 @@ def _held_against(
     whose = "stand-in figure" if figure.stand_in else f"book page {figure.page}"
     if limit.low is not None:
         w.given("L_min", limit.low, unit, meaning=f"smallest allowed, {whose}")
-        w.step("m_min", f"{symbol} − L_min", value - limit.low, unit, meaning="inside by")
+        _margin(w, "m_min", (symbol, value), ("L_min", limit.low), unit)
     if limit.high is not None:
         w.given("L_max", limit.high, unit, meaning=f"largest allowed, {whose}")
-        w.step("m_max", f"L_max − {symbol}", limit.high - value, unit, meaning="inside by")
+        _margin(w, "m_max", ("L_max", limit.high), (symbol, value), unit)
     if p is not None and u > 0:
         _chance(w, limit, symbol, p)
+
+
+def _margin(
+    w: Working, name: str, upper: tuple[str, float], lower: tuple[str, float], unit: str
+) -> None:
+    """How far a value lies inside one end of the limit, or outside it; never below 0."""
+    by = upper[1] - lower[1]
+    if by < 0:
+        upper, lower = lower, upper
+    formula = f"{upper[0]} − {lower[0]}"
+    w.step(name, formula, abs(by), unit, meaning="outside by" if by < 0 else "inside by")
 
 
 def _chance(w: Working, limit: Range, symbol: str, p: float) -> None:
     if p < ONE_IN_A_MILLION:
         w.note("The chance that the true value is within the limit is under one in a million.")
+        return
+    if p > 1 - ONE_IN_A_MILLION:
+        w.note("The chance that the true value is within the limit is over 99.99 %.")
         return
     above = f"Φ((L_max − {symbol})/u_{symbol})"
     below = f"Φ((L_min − {symbol})/u_{symbol})"

@@ -7,7 +7,8 @@ from dataclasses import replace
 from statistics import median
 
 from shimstock.trade.machine.book import Figure
-from shimstock.trade.measure.plausible import plausible
+from shimstock.trade.measure.named import with_article
+from shimstock.trade.measure.plausible import limit_band, plausible
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.numbers.instruments import Instrument, named
 from shimstock.trade.numbers.limits import Range
@@ -18,6 +19,10 @@ from shimstock.trade.numbers.unit_names import find
 
 GAPS = frozenset({"-", "–", "—", "−"})
 """What a person types for a place that was not read."""
+
+
+INTO_A_GAP = ("feeler", "crushable", "gauge strip", "dial")
+"""What reads a clearance directly, as a book names it; the first where it names none of them."""
 
 
 class SlippedDigit(NotUnderstood):
@@ -60,7 +65,7 @@ def understand(
     bounds = None if meant else plausible(figure)
     if bounds is not None:
         _refuse_slips(figure, typed, values, bounds, near)
-    gauge = in_unit(instrument, unit) if instrument else _usual(figure, typed)
+    gauge = in_unit(instrument, unit) if instrument else _by_the_book(figure, typed)
     return Reading(figure_key, tuple(typed), values, unit, gauge, meant, each)
 
 
@@ -85,7 +90,8 @@ def _as_many_as_wanted(figure: Figure, typed: Sequence[str]) -> None:
         return
     shown = " ".join(typed)
     places = f": {', '.join(labels)}" if labels else ""
-    wrong = f"makes {len(typed)} readings; {figure.name} wants {wanted}{places}"
+    made = f"{len(typed) or 'no'} reading{'' if len(typed) == 1 else 's'}"
+    wrong = f"makes {made}; {figure.name} wants {wanted}{places}"
     raise NotUnderstood(shown, wrong, ('"-" for a place not read',) if labels else ())
 
 
@@ -104,22 +110,29 @@ def _refuse_slips(
 ) -> None:
     read = [value for value in values if value is not None and bounds.holds(value)]
     aim = near if near is not None else (median(read) if read else None)
-    unit = figure.measured_in
+    unit, band = figure.measured_in, limit_band(figure)
     for at, (text, value) in enumerate(zip(typed, values, strict=True)):
         if value is None or bounds.holds(value) or bounds.low is None or bounds.high is None:
             continue
-        likely = slips(value, unit, bounds.low, bounds.high, typed=text, near=aim)
+        likely = slips(value, unit, bounds.low, bounds.high, typed=text, near=aim, band=band)
         place = f" at {figure.at.labels[at]}" if figure.at else ""
         wrong = (
-            f"{place} lies outside {show(bounds.low, unit)} to {show(bounds.high, unit)}, which a "
-            f"{figure.name} can hardly leave: a slipped digit? If it is meant, say so"
+            f"{place} lies outside {show(bounds.low, unit)} to {show(bounds.high, unit)}, which "
+            f"{with_article(figure.name)} can hardly leave: a slipped digit? If it is meant, say so"
         )
         raise SlippedDigit(text, wrong.strip(), tuple(likely), unit)
 
 
-def _usual(figure: Figure, typed: Sequence[str]) -> Instrument:
-    """The instrument that the book names; else one that can just tell the last digit typed."""
+def _by_the_book(figure: Figure, typed: Sequence[str]) -> Instrument:
+    """The instrument that the book names; else one that can just tell the last digit typed.
+
+    For a clearance the book may name what its two sides are measured with. Where the gap itself was
+    read, that was done with something that reads a gap.
+    """
     unit = figure.measured_in
+    if figure.derive is not None and figure.derive.hole:
+        said = (figure.with_ or "").casefold()
+        return named(next((word for word in INTO_A_GAP if word in said), INTO_A_GAP[0]), unit)
     try:
         return named(figure.with_ or "", unit)
     except NotUnderstood:

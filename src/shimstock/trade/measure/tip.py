@@ -47,7 +47,9 @@ def holds(
         )
     figure = book.measures[train.figure]
     unit = figure.measured_in
-    gauge = good_to(within, unit) if within is not None else _usual(figure.with_ or "", unit)
+    gauge = (
+        good_to(within, unit) if within is not None else _named_or_rule(figure.with_ or "", unit)
+    )
     for tip in (*tips, *[None] * (len(train.links) - len(tips))):
         if isinstance(tip, Reading):
             yield _brought_in(tip, unit, None if within is None else gauge)
@@ -55,7 +57,7 @@ def holds(
             yield _typed(train.figure, figure.name, tip or (), unit, gauge)
 
 
-def _usual(text: str, unit: str) -> Instrument:
+def _named_or_rule(text: str, unit: str) -> Instrument:
     try:
         return named(text, unit)
     except NotUnderstood:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import replace
 
 from shimstock.trade.machine.book import Book, Link, Train
 from shimstock.trade.machine.words import Verdict
@@ -12,47 +12,14 @@ from shimstock.trade.measure.gasket_share import DOUBTFUL, GasketShare, explaine
 from shimstock.trade.measure.judge import Judged, judge
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.play import play
+from shimstock.trade.measure.predicted import when_put_right
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.measure.tip import Tip, holds
+from shimstock.trade.measure.train_found import LinkFound, TrainFound
 from shimstock.trade.measure.verdicts import as_a_sum
 from shimstock.trade.numbers.quantity import convert, parse, show
 
-
-@dataclass(frozen=True)
-class LinkFound:
-    """What the rocking says of one mesh or clearance of the train.
-
-    verdict: `not measured` where the readings do not part it from its neighbours.
-    judged: by its own figure, where it stands alone. most: the play it would have if all that was
-    read with its neighbours were here. gasket: what is left after a wrong gasket is allowed for.
-    """
-
-    name: str
-    figure: str
-    verdict: Verdict
-    says: str
-    judged: Judged | None = None
-    most: float | None = None
-    gasket: tuple[GasketShare, ...] = ()
-    look_first: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class TrainFound:
-    """What the rocking of a train says.
-
-    total: never worn out by itself. next_hold: what to hold next, and why; empty when every link
-    stands alone.
-    """
-
-    total: Judged | None
-    links: tuple[LinkFound, ...]
-    next_hold: str
-
-    @property
-    def worn(self) -> tuple[LinkFound, ...]:
-        """The links that are proven to be beyond their limit."""
-        return tuple(link for link in self.links if link.verdict is Verdict.WORN_OUT)
+__all__ = ["LinkFound", "TrainFound", "rock"]
 
 
 def rock(
@@ -78,7 +45,8 @@ def rock(
     held = [at for at, reading in enumerate(readings) if reading is not None]
     extra = _extra_gasket(book, train, gasket_found, gasket_book)
     links = tuple(_link(book, train, at, readings, held, extra) for at in range(len(train.links)))
-    return TrainFound(_total(book, train, readings), links, _next_hold(book, train, held))
+    found = TrainFound(_total(book, train, readings), links, _next_hold(book, train, held))
+    return replace(found, expected=when_put_right(book, train_key, found))
 
 
 def _extra_gasket(

@@ -3,25 +3,15 @@
 from __future__ import annotations
 
 from shimstock.trade.machine.book import Figure
-from shimstock.trade.numbers.working import Worked, Working
-
-
-def per_cent_worn(figure: Figure, now: float) -> Worked[float] | None:
-    """Share of the wear between new and limit that is used up, in per cent; below 0 is as new.
-
-    now: in the figure's unit. None where the book gives no new range or no limit.
-    Source: trade practice for undercarriage: (new − now)/(new − limit)·100.
-    """
-    w = Working()
-    w.given("x", now, figure.measured_in)
-    worn = keep_wear(w, figure, now, "x")
-    return None if worn is None else Worked(worn, w)
+from shimstock.trade.numbers.working import Working
 
 
 def keep_wear(w: Working, figure: Figure, now: float, symbol: str) -> float | None:
     """Put the per cent worn into a working where the value stands under `symbol`.
 
     New is the end of the new range nearest the limit, so that nothing within it is called worn.
+    None where the book gives no new range or no limit.
+    Source: trade practice for undercarriage: (new − now)/(new − limit)·100.
     """
     new, limit = figure.as_new, figure.allowed
     if new is None or limit is None or not figure.limit:

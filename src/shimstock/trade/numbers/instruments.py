@@ -5,10 +5,11 @@ it. Lengths stand in inches and in millimetres, since an inch tool is not a metr
 """
 
 from dataclasses import dataclass, replace
-from math import sqrt
+from math import hypot, sqrt
 
 from shimstock.trade.numbers.conversion import convert, kind
 from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.uncertainty import rectangular, resolution
 
 SOURCE = "common practice, no source"
 METRIC = ("mm", "um", "cm", "m")
@@ -31,7 +32,7 @@ class Instrument:
         Source: JCGM 100:2008, 4.3.7 and F.2.2.1: δ/√12 and a/√3, independent.
         """
         most = self.mpe + self.relative * abs(value)
-        return sqrt(self.resolution**2 / 12 + most**2 / 3)
+        return hypot(resolution(self.resolution), rectangular(most))
 
     def expanded(self, value: float) -> float:
         """Expanded uncertainty of one reading, k = 2; value: the reading, in `unit`."""

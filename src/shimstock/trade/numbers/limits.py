@@ -8,6 +8,10 @@ from shimstock.trade.numbers.quantity import NotUnderstood, convert, parse
 from shimstock.trade.numbers.typed_number import split_number, tidy
 from shimstock.trade.numbers.unit_names import find
 
+# How people part the ends of a range, and two limits, who have not read how a book does it.
+_DASHED = re.compile(r"(\S+?)(?:\s*[-–—]\s*|\s+to\s+)(\S+)(?:\s+(\S+))?", re.IGNORECASE)
+_BOTH_LIMITS = re.compile(r"\s*(?:[,;&]|\band\b)\s*(?=(?:max|min)\b)", re.IGNORECASE)
+
 # 5.751 − 5.750 is 0.0010000000000003 to a computer; a reading on the limit is within it.
 ON_THE_LINE = 1e-9
 
@@ -66,11 +70,13 @@ def parse_range(typed: str, *, unit: str | None = None, what: str = "") -> Range
         raise NotUnderstood(typed, "is no range", ("6.1250 .. 6.1260 in", "10 s .."))
     said = _unit_said(parts[-1]) or _unit_said(parts[0]) or unit
     if said is None:
+        _refuse_dashed(typed)
         raise NotUnderstood(typed, "names no unit", (f"{typed.strip()} in",))
     low, high = (_end(part, said, what, typed) for part in (parts[0], parts[-1]))
     if low is not None and high is not None and low > high:
-        wrong = "runs from the larger to the smaller; are the ends swapped?"
-        raise NotUnderstood(typed, wrong, (f"{high:g} .. {low:g} {said}",))
+        wrong = "runs from the larger to the smaller: the ends are swapped"
+        ends = (f"{split_number(tidy(part))[0] or part}" for part in (parts[1], parts[0]))
+        raise NotUnderstood(typed, wrong, (f"{' .. '.join(ends)} {said}",))
     return Range(low, high, said, typed)
 
 
@@ -84,7 +90,11 @@ def parse_limit(typed: str, *, unit: str | None = None, what: str = "") -> Limit
     """
     match = re.fullmatch(r"\s*(max|min)\.?\s+(.+)", typed, re.IGNORECASE)
     if not match:
-        raise NotUnderstood(typed, "does not say max or min", ("max 6.1350 in", "min 300 psi"))
+        raise NotUnderstood(typed, "does not say max or min", _either(typed))
+    several = _BOTH_LIMITS.split(typed.strip())
+    if len(several) > 1:
+        wrong = "is two limits in one; they stand as a list"
+        raise NotUnderstood(typed, wrong, (f"[{', '.join(several)}]",))
     sense: Literal["max", "min"] = "max" if match[1].lower() == "max" else "min"
     said = _unit_said(match[2]) or unit
     if said is None:
@@ -98,7 +108,25 @@ def _end(text: str, unit: str, what: str, typed: str) -> float | None:
     try:
         return parse(text, unit=unit, what=what).value
     except NotUnderstood as error:
+        _refuse_dashed(typed)
         raise NotUnderstood(typed, error.wrong, error.would_do) from None
+
+
+def _refuse_dashed(typed: str) -> None:
+    """Offer the two dots where somebody wrote a dash, or to, between two numbers."""
+    match = _DASHED.fullmatch(typed.strip())
+    if match and all(split_number(tidy(end))[0] for end in (match[1], match[2])):
+        meant = f"{match[1]} .. {match[2]} {match[3] or ''}".strip()
+        raise NotUnderstood(typed, "is no range: two dots part its ends", (meant,)) from None
+
+
+def _either(typed: str) -> tuple[str, str]:
+    """The same number as a largest and as a smallest, or examples where it is no number."""
+    number = typed.strip()
+    if not split_number(tidy(number))[0]:
+        return "max 6.1350 in", "min 300 psi"
+    said = number if _unit_said(number) else f"{number} in"
+    return f"max {said}", f"min {said}"
 
 
 def _unit_said(text: str) -> str | None:

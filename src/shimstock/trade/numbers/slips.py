@@ -11,6 +11,8 @@ from shimstock.trade.numbers.unit_names import find
 
 MOST = 4
 FEW = 3  # one digit left out or mistyped explains nearly anything: offered only if few fit
+FARTHER = 0.1  # how much less likely a slip is for each neighbour more that it passes
+BANDS = 10  # limit bands that a plausible range is usually as wide as
 SEVERAL = 3  # digits that must be there before one can be missed
 
 # What people type where the other was meant.
@@ -50,10 +52,12 @@ def slips(
     *,
     typed: str = "",
     near: float | None = None,
+    band: float | None = None,
 ) -> list[Slip]:
     """What may have been meant by a value outside its plausible range, likeliest first.
 
-    value, low, high, near: in `unit`; near is the value expected, else the middle of the range.
+    value, low, high, near, band: in `unit`; near is the value expected, else the middle of the
+    range; band is how far apart new and limit lie, by which nearness is counted.
     typed: the text as typed; its own digits are the ones that slipped.
 
     >>> slips(146.284, "in", 5.68, 5.82, typed="146.284", near=5.7554)
@@ -62,7 +66,7 @@ def slips(
     if low <= value <= high:
         return []
     aim = (low + high) / 2 if near is None else near
-    width = max(high - low, 1e-12)
+    width = max(high - low if band is None else BANDS * band, 1e-12)
     ranked: dict[float, tuple[float, Slip]] = {}
     for handicap, slip in _candidates(value, unit, low, high, typed):
         if not low <= slip.value <= high:
@@ -82,8 +86,8 @@ def _candidates(
     yield from ((0.0, slip) for slip in _other_unit(unit, digits, said))
     yield from ((0.1, _slip(t, how, said, unit)) for t, how in _point_moved(digits))
     yield from ((0.0, _slip(t, how, said, unit)) for t, how in _swapped_neighbours(digits))
-    yield from ((0.2, _slip(t, how, said, unit)) for t, how in _digit_moved(digits))
-    yield from ((0.3, _slip(t, how, said, unit)) for t, how in _swapped_any(digits))
+    yield from ((0.2 + more, _slip(t, how, said, unit)) for t, how, more in _digit_moved(digits))
+    yield from ((0.3 + more, _slip(t, how, said, unit)) for t, how, more in _swapped_any(digits))
     for handicap, guesses in ((0.5, _one_left_out(digits)), (0.6, _one_mistyped(digits))):
         guessed = [_slip(t, how, said, unit) for t, how in guesses]
         fitting = [slip for slip in guessed if low <= slip.value <= high]
@@ -137,20 +141,25 @@ def _swapped_neighbours(text: str) -> Iterator[tuple[str, str]]:
             yield _swap(text, i, j), f"{text[i]} and {text[j]} swapped"
 
 
-def _swapped_any(text: str) -> Iterator[tuple[str, str]]:
+def _swapped_any(text: str) -> Iterator[tuple[str, str, float]]:
+    """Two digits that are no neighbours, swapped; less likely the more lie between them."""
     at = _places(text)
     for n, i in enumerate(at):
-        for j in at[n + 2 :]:
+        for between, j in enumerate(at[n + 2 :]):
             if text[i] != text[j]:
-                yield _swap(text, i, j), f"{text[i]} and {text[j]} swapped"
+                how = f"{text[i]} and {text[j]} swapped"
+                yield _swap(text, i, j), how, FARTHER * between
 
 
 def _swap(text: str, i: int, j: int) -> str:
     return text[:i] + text[j] + text[i + 1 : j] + text[i] + text[j + 1 :]
 
 
-def _digit_moved(text: str) -> Iterator[tuple[str, str]]:
-    """One digit taken out and set in elsewhere; the decimal point stays where it is."""
+def _digit_moved(text: str) -> Iterator[tuple[str, str, float]]:
+    """One digit taken out and set in elsewhere; the decimal point stays where it is.
+
+    Less likely the more neighbours it has passed.
+    """
     at = _places(text)
     digits = [text[i] for i in at]
     for i in range(len(digits)):
@@ -161,7 +170,7 @@ def _digit_moved(text: str) -> Iterator[tuple[str, str]]:
                 filled = list(text)
                 for place, digit in zip(at, order, strict=True):
                     filled[place] = digit
-                yield "".join(filled), f"the {digits[i]} moved"
+                yield "".join(filled), f"the {digits[i]} moved", FARTHER * (abs(i - j) - 2)
 
 
 def _one_left_out(text: str) -> Iterator[tuple[str, str]]:

@@ -61,12 +61,15 @@ def resolution(step: float) -> float:
     return step / sqrt(12)
 
 
-def triangular(half_width: float) -> float:
-    """Standard uncertainty of a value within ± half_width, likelier near the middle.
+def of_difference(one: float, other: float) -> float:
+    """Standard uncertainty of the difference of two independent values, of one unit.
 
-    Source: JCGM 100:2008, 4.3.9.
+    Source: JCGM 100:2008, 5.1.2.
+
+    >>> of_difference(3, 4)
+    5.0
     """
-    return half_width / sqrt(6)
+    return combine((Component("one", 1, one), Component("other", -1, other))).u
 
 
 def combine(components: Iterable[Component]) -> Combined:

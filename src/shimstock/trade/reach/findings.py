@@ -39,9 +39,12 @@ def _left_open(now: MachineNow) -> Iterator[Finding]:
         state = now.joint(key)
         if not state.is_open or state.covered or state.since is None:
             continue
+        if state.uncovered_on is not None and state.uncovered_on >= now.today:
+            continue  # somebody is at work on it
         days = (now.today - state.since).days
         if days >= DAYS_UNCOVERED:
-            what = f"{joint.name} is open for {days} days, not covered"
+            bare = f" since {state.uncovered_on:%d %b %Y}" if state.uncovered_on else ""
+            what = f"{joint.name} is open for {days} days, not covered{bare}"
             yield Finding("joint", key, what, "cover it, and look for rust, mice and dust")
         elif joint.cover_same_night and days >= 1:
             what = f"{joint.name} was left open overnight, not covered"

@@ -44,7 +44,9 @@ class GateView:
     @property
     def says(self) -> str:
         """The state of the gate in one line."""
-        checked = f"{self.dry} of {self.on_paint} leak-checked; " if self.on_paint else ""
+        checked = (
+            f"{self.dry} of {self.on_paint} leak-checked or chalk-dry; " if self.on_paint else ""
+        )
         if self.may_be_passed:
             return f"{checked}nothing stands against {self.name}"
         number = len(self.open_points)

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from shimstock.trade.machine.words import JointWord
 from shimstock.workshop import rests, rules
-from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row
+from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row, uncover
 from shimstock.workshop.find import find_joint
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, JointState, Machine
@@ -37,17 +37,20 @@ def ready_joint(
     """Make an open joint ready to close: faces clean, gaskets and seals there, bolts counted.
 
     gaskets: what lies ready, as the book calls it; added to what is ready already.
-    bolts: how many are in the bag. What is not given stays as it is.
+    bolts: how many are in the bag. What is not given stays as it is, but a cover comes off.
     Raises Refused where the joint is not open, NotFound for an unknown joint or gasket.
     """
     with writing("ready", who=who, machine=machine, at=at) as pen:
         key = find_joint(pen.book, joint)
         row = open_row(pen, key)
         _lay_ready(pen, row, _Ready(faces_clean, gaskets, bolts))
+        bare = uncover(pen, row)
         if row.faces_clean:
             move(pen, row, JointWord.GASKET_READY if row.gaskets_ready else JointWord.FACES_CLEAN)
+        elif row.word == JointWord.PARKED_OPEN:
+            move(pen, row, JointWord.OPEN)
         pen.save(row)
-        pen.says = f"Made ready {joint_named(pen.book, key)}: {_what_is_ready(row)}."
+        pen.says = f"Made ready {joint_named(pen.book, key)}: {_what_is_ready(row)}{bare}."
     return pen.entry
 
 
@@ -103,11 +106,11 @@ def _use_named(uses: list[str], typed: str) -> str:
 
 
 def _seal(pen: Pen, row: JointState, dry: bool, reason: str) -> str:
-    """Close the joint; what was set aside by the reason is told for the diary."""
+    """Close the joint; a cover taken off, and what the reason set aside, is told for the diary."""
     open_row(pen, row.joint)
     if dry:
         move(pen, row, JointWord.DRY_FITTED)
-        return ""
+        return uncover(pen, row)
     ready = rules.with_joint(pen.now, row.joint, joint_now(row))
     against = rules.why_not_close(ready, row.joint)
     if not reason or any(each.hard for each in against):
@@ -115,7 +118,7 @@ def _seal(pen: Pen, row: JointState, dry: bool, reason: str) -> str:
     pen.rests_on |= rests.closing(ready, row.joint)
     become(pen, row, JointWord.SEALED)
     row.sealed_on = pen.today
-    row.covered = False
+    row.covered, row.uncovered_on = False, None
     aside = (f"{each.what} {each.why}" for each in against)
     return f", although {listed(aside)}, because {reason}" if against else ""
 

@@ -39,6 +39,14 @@ def move(pen: Pen, row: JointState, to: JointWord) -> None:
     become(pen, row, to)
 
 
+def uncover(pen: Pen, row: JointState) -> str:
+    """Take the cover off an open joint to work on it; what the diary says of it."""
+    if not row.covered:
+        return ""
+    row.covered, row.uncovered_on = False, pen.today
+    return ", cover off"
+
+
 def become(pen: Pen, row: JointState, to: JointWord) -> None:
     """Give a joint its word, dated; whoever asks has seen to the rules.
 

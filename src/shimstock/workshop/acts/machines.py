@@ -1,18 +1,19 @@
 """Machines: booked in with a book, and given a better book."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Container, Iterator, Mapping
 from datetime import datetime
 
 from shimstock.trade.machine.book import Book, Figure
 from shimstock.trade.machine.figures import At
+from shimstock.trade.machine.sheet import BookErrors
 from shimstock.trade.numbers.quantity import kind
-from shimstock.workshop.books import book_from
+from shimstock.workshop.books import Starters, book_from, knows_piece, starters_today
 from shimstock.workshop.judging import rejudge
-from shimstock.workshop.ledger import writing
+from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow
 from shimstock.workshop.refused import Refused, refuse
-from shimstock.workshop.wording import count_of
+from shimstock.workshop.wording import count_of, listed
 
 
 def add_machine(
@@ -26,7 +27,7 @@ def add_machine(
     notes: str = "",
     at: datetime | None = None,
 ) -> DiaryEntry:
-    """Book a machine in, with a full copy of the book it is made to.
+    """Book a machine in, with a full copy of the book it is made to and of its starters.
 
     slug: its short name, small letters, digits and hyphens. book_name: the book's file name.
     serials: what is stamped where.
@@ -34,13 +35,15 @@ def add_machine(
     """
     with writing("add machine", who=who, at=at) as pen:
         _check_name(slug, name)
-        book = book_from(book_text, book_name or "book")
+        starters = starters_today(book_text, book_name or "book")
+        book = book_from(book_text, book_name or "book", starters)
         pen.machine = Machine(
             slug=slug,
             name=name.strip(),
             serials=dict(serials or {}),
             book_name=book_name or book.book,
             book_text=book_text,
+            starters=starters,
             added_at=pen.at,
             notes=notes,
         )
@@ -59,18 +62,34 @@ def change_book(
 ) -> DiaryEntry:
     """Give a machine a better copy of its book and judge all its readings by it.
 
+    The starters that it extends are taken as they are installed today; where they are others than
+    until now, the diary says so.
     Raises BookErrors for a faulty book, Refused where readings would lose their figure or places.
     """
     with writing("change book", who=who, machine=machine, at=at) as pen:
-        book = book_from(book_text, book_name or pen.machine.book_name)
-        _check_all_kept(pen.machine, book)
-        _check_places(pen.machine, pen.book, book)
-        pen.machine.book_text = book_text
-        pen.machine.book_name = book_name or pen.machine.book_name
+        name = book_name or pen.machine.book_name
+        starters = starters_today(book_text, name)
+        book = book_from(book_text, name, starters)
+        check_all_kept(pen.machine, book)
+        _check_places(pen.machine, _as_it_was(pen), book)
+        with_ = _starters_told(pen.machine.starters, starters)
+        pen.machine.book_text, pen.machine.book_name = book_text, name
+        pen.machine.starters = starters
         pen.save(pen.machine)
-        changed = rejudge(pen, book)
-        pen.says = f"Changed the book; {count_of(len(changed), 'verdict')} changed with it."
+        changed = count_of(len(rejudge(pen, book)), "verdict")
+        pen.says = f"Changed the book{with_}; {changed} changed with it."
     return pen.entry
+
+
+def _starters_told(old: Starters, new: Starters) -> str:
+    todays = [name for name, text in new.items() if old.get(name) != text]
+    left = [name for name in old if name not in new]
+    told = f", with today's {_starter(todays)}" if todays else ""
+    return f"{told}, without the {_starter(left)}" if left else told
+
+
+def _starter(names: list[str]) -> str:
+    return f"{'starter' if len(names) == 1 else 'starters'} {listed(names)}"
 
 
 def _check_name(slug: str, name: str) -> None:
@@ -82,25 +101,47 @@ def _check_name(slug: str, name: str) -> None:
         raise Refused([f"A machine named {slug!r} is here already: choose another short name."])
 
 
-def _check_places(machine: Machine, old: Book, new: Book) -> None:
+def _as_it_was(pen: Pen) -> Book | None:
+    """The book until now; None where a newer program does not understand the copy any more."""
+    try:
+        return pen.book
+    except BookErrors:
+        return None
+
+
+def _check_places(machine: Machine, old: Book | None, new: Book) -> None:
     """Refuse a book that would lay readings on other places, or take them for another quantity."""
-    readings = ReadingRow.objects.filter(machine=machine, withdrawn=False)
-    read = dict(readings.order_by("pk").values_list("figure", "unit"))
+    rows = ReadingRow.objects.filter(machine=machine, withdrawn=False).order_by("pk")
+    read = {row.figure: row for row in rows}
     refuse(
         reason
-        for key, unit in sorted(read.items())
-        for reason in _against_places(old.measures[key], new.measures[key], unit)
+        for key, row in sorted(read.items())
+        for reason in _against_places(
+            old.measures.get(key) if old else None, new.measures[key], row
+        )
     )
 
 
-def _against_places(old: Figure, new: Figure, unit: str) -> Iterator[str]:
-    would = "leave it so, or undo the readings first."
-    if kind(unit) != kind(new.measured_in):
-        was, now = kind(unit), kind(new.measured_in)
-        yield f"The figure {old.name} was read as a {was}, and is a {now} in this book: {would}"
-    if not _same_places(old.at, new.at):
-        was, now = (", ".join(at.labels) if at else "one place" for at in (old.at, new.at))
-        yield f"The figure {old.name} was read at {was}; in this book it is {now}: {would}"
+def _against_places(old: Figure | None, new: Figure, row: ReadingRow) -> Iterator[str]:
+    """What stands against a reading under a figure of another book.
+
+    old: the figure by which it was read, where that is known still.
+    """
+    name, would = (old or new).name, "leave it so, or undo the readings first."
+    if kind(row.unit) != kind(new.measured_in):
+        was, now = kind(row.unit), kind(new.measured_in)
+        yield f"The figure {name} was read as a {was}, and is a {now} in this book: {would}"
+    if old is not None and not _same_places(old.at, new.at):
+        was, now = (_places(at) for at in (old.at, new.at))
+        yield f"The figure {name} was read at {was}; in this book it is {now}: {would}"
+    several = len(new.at.labels) if new.at else 1
+    if old is None and len(row.values) != several and (new.at or new.judge != "mean"):
+        was = count_of(len(row.values), "place")
+        yield f"The figure {name} was read at {was}; in this book it is {_places(new.at)}: {would}"
+
+
+def _places(at: At | None) -> str:
+    return ", ".join(at.labels) if at else "one place"
 
 
 def _same_places(old: At | None, new: At | None) -> bool:
@@ -112,16 +153,29 @@ def _same_places(old: At | None, new: At | None) -> bool:
     return shapes[0] == shapes[1] and not moved
 
 
-def _check_all_kept(machine: Machine, book: Book) -> None:
-    """Refuse a book that does not know something already written down about the machine."""
+def check_all_kept(machine: Machine, book: Book) -> None:
+    """Refuse a book that does not know something already written down about the machine.
+
+    Raises Refused, which names all of it.
+    """
     readings = ReadingRow.objects.filter(machine=machine, withdrawn=False)
+    read = set(readings.values_list("figure", "piece"))
+    pieces = set(machine.pieces.values_list("part", "piece"))
+    pieces |= {(book.measures[key].of, piece) for key, piece in read if key in book.measures}
     refuse(
-        f"The {what} {key!r} has something written down about it and is not in this book: "
-        "leave it in."
-        for what, written, known in (
-            ("joint", set(machine.joints.values_list("joint", flat=True)), set(book.joints)),
-            ("part", set(machine.pieces.values_list("part", flat=True)), set(book.parts)),
-            ("figure", set(readings.values_list("figure", flat=True)), set(book.measures)),
+        f"The {what} has something written down about it and is not in this book: leave it in."
+        for what in (
+            *_gone("joint", set(machine.joints.values_list("joint", flat=True)), book.joints),
+            *_gone("part", {part for part, _ in pieces}, book.parts),
+            *_gone("figure", {figure for figure, _ in read}, book.measures),
+            *(
+                f"piece {piece!r} of {book.parts[part].name}"
+                for part, piece in sorted(pieces)
+                if part in book.parts and not knows_piece(book, part, piece)
+            ),
         )
-        for key in sorted(written - known)
     )
+
+
+def _gone(what: str, written: set[str], known: Container[str]) -> Iterator[str]:
+    return (f"{what} {key!r}" for key in sorted(written) if key not in known)

@@ -59,7 +59,7 @@ def cover_joint(
     with writing("cover", who=who, machine=machine, at=at) as pen:
         key = find_joint(pen.book, joint)
         row = open_row(pen, key)
-        row.covered = True
+        row.covered, row.uncovered_on = True, None
         if row.word == JointWord.OPEN:
             move(pen, row, JointWord.PARKED_OPEN)
         pen.save(row)

@@ -29,6 +29,9 @@ from shimstock.workshop.refused import Refused
 from shimstock.workshop.rows import row_named
 from shimstock.workshop.wording import figure_named, one_word
 
+MOST_READINGS = 100
+"""As many as one number may be the mean of; more than that nobody takes."""
+
 
 @dataclass(frozen=True)
 class TookReading:
@@ -50,6 +53,9 @@ class _Sent:
     piece: str
     stage: str
     typed: tuple[str, ...]
+    instrument: str | Instrument
+    meant: bool
+    each: int
 
 
 def take_reading(
@@ -62,6 +68,7 @@ def take_reading(
     stage: str = Stage.FOUND,
     instrument: str | Instrument = "",
     meant: bool = False,
+    each: int = 1,
     at: datetime | None = None,
     client_key: str | None = None,
 ) -> TookReading:
@@ -70,17 +77,19 @@ def take_reading(
     figure: a figure or setting. typed: the numbers, in the order of the book's places.
     stage: as found, or as finished. instrument: its name; the book's for the figure if not given.
     meant: keep numbers that look like a slip.
+    each: how many readings every number is the mean of, 1 to 100.
     client_key: what a sender that may send twice calls this sending; it is stored once.
     An earlier reading of the same figure, piece and stage stays on record, superseded.
-    Raises NotUnderstood for what was typed, NotFound for an unknown name.
+    Raises NotUnderstood for what was typed, NotFound for an unknown name, Refused for a mean of too
+    few or too many readings.
     """
     texts = (typed,) if isinstance(typed, str) else tuple(typed)
-    sent = _Sent(machine, figure, piece, stage, texts)
+    sent = _Sent(machine, figure, piece, stage, texts, instrument, meant, _counted(each))
     if (entry := sent_before(client_key)) is not None:
         return _as_stored(entry, sent)
     try:
         with writing("read", who=who, machine=machine, at=at, client_key=client_key) as pen:
-            row, older = _new_reading(pen, figure, piece, stage, texts, instrument, meant)
+            row, older = _new_reading(pen, sent)
             verdicts = _supersede(pen, older, row)
             pen.says = _sentence(pen, row, verdicts)
     except IntegrityError:
@@ -122,31 +131,33 @@ def accept_verdict(
     return pen.entry
 
 
-def _new_reading(
-    pen: Pen,
-    figure: str,
-    piece: str,
-    stage: str,
-    typed: tuple[str, ...],
-    instrument: str | Instrument,
-    meant: bool,
-) -> tuple[ReadingRow, list[ReadingRow]]:
+def _counted(each: int) -> int:
+    if not 1 <= each <= MOST_READINGS:
+        raise Refused([f"A number cannot be the mean of {each} readings: 1 to {MOST_READINGS}."])
+    return each
+
+
+def _new_reading(pen: Pen, sent: _Sent) -> tuple[ReadingRow, list[ReadingRow]]:
     """The reading, not yet saved, and those that counted until now."""
-    key = find_figure(pen.book, figure)
+    key = find_figure(pen.book, sent.figure)
     entry = pen.book.measures[key]
     older = readings_of(pen.machine)
     others = [row for row in older if row.figure == key]
-    read = understood(pen.book, key, typed, instrument=instrument, meant=meant, others=others)
+    read = understood(
+        pen.book, key, sent.typed,
+        instrument=sent.instrument, meant=sent.meant, each=sent.each, others=others,
+    )  # fmt: skip
     row = ReadingRow(
         machine=pen.machine,
         figure=key,
-        piece=find_piece(pen.book, entry.of, piece),
-        stage=one_word(Stage, stage, "stage"),
+        piece=find_piece(pen.book, entry.of, sent.piece),
+        stage=one_word(Stage, sent.stage, "stage"),
         typed=list(read.typed),
         values=list(read.values),
         unit=read.unit,
         instrument=asdict(read.instrument),
-        meant=meant,
+        meant=sent.meant,
+        each=sent.each,
         by=pen.who,
         at=pen.at,
     )
@@ -190,7 +201,8 @@ def _sentence(pen: Pen, row: ReadingRow, verdicts: list[VerdictRow]) -> str:
     name = figure_named(pen.book, row.figure, row.piece)
     own = [each for each in verdicts if (each.figure, each.piece) == (row.figure, row.piece)]
     word = f": {_word(pen, own[0])}" if own else ""
-    return f"Read {name}, {row.stage}, {' '.join(row.typed)}{word}."
+    means = f", each the mean of {row.each}" if row.each > 1 else ""
+    return f"Read {name}, {row.stage}, {' '.join(row.typed)}{means}{word}."
 
 
 def _word(pen: Pen, row: VerdictRow) -> str:
@@ -218,7 +230,7 @@ def _says(sent: _Sent, reading: ReadingRow) -> bool:
     piece = find_piece(book, book.measures[key].of, sent.piece)
     place = reading_place(key, piece, one_word(Stage, sent.stage, "stage"))
     there = find_machine(sent.machine).pk == reading.machine_id and place == reading.place
-    return there and tuple(reading.typed) == sent.typed
+    return there and (tuple(reading.typed), reading.each) == (sent.typed, sent.each)
 
 
 def _which(pen: Pen, figure: str, typed: str) -> str:

@@ -5,8 +5,11 @@ from datetime import datetime
 
 from django.db.models import QuerySet
 
+from shimstock.workshop.acts.machines import check_all_kept
+from shimstock.workshop.books import book_of
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry
+from shimstock.workshop.places import MACHINE
 from shimstock.workshop.refused import NotFound, Refused
 from shimstock.workshop.rows import put_back, row_named
 
@@ -15,8 +18,9 @@ def undo(*, entry_id: int, who: str, at: datetime | None = None) -> DiaryEntry:
     """Put every row that an act touched back as it was before; what the act made is withdrawn.
 
     An undo is an act itself and can be undone.
-    Raises NotFound for an unknown entry; Refused where it is undone already, or where a later
-    act that still stands is about the same thing or rests on it.
+    Raises NotFound for an unknown entry; Refused where it is undone already, where a later act that
+    still stands is about the same thing or rests on it, or where a book would come back that does
+    not know what is written down since.
     """
     entry = DiaryEntry.objects.select_related("machine").filter(pk=entry_id).first()
     if entry is None:
@@ -25,6 +29,9 @@ def undo(*, entry_id: int, who: str, at: datetime | None = None) -> DiaryEntry:
         if (reason := why_not_undo(entry)) is not None:
             raise Refused([reason])
         _put_all_back(pen, entry)
+        if entry.machine is not None and MACHINE in entry.places:
+            entry.machine.refresh_from_db()
+            check_all_kept(entry.machine, book_of(entry.machine))
         pen.rests_on.update(entry.rests_on)
         pen.says = f"Undid {entry.pk}: {entry.says}"
     return pen.entry

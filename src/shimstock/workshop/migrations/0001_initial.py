@@ -28,8 +28,13 @@ class Migration(migrations.Migration):
                 ("book_name", models.CharField(max_length=200)),
                 (
                     "book_text",
-                    models.TextField(
-                        help_text="The whole book, so that no file need stay in place."
+                    models.TextField(help_text="The book, so that no file need stay in place."),
+                ),
+                (
+                    "starters",
+                    models.JSONField(
+                        default=dict,
+                        help_text="The text of each starter that the book extends, by its name.",
                     ),
                 ),
                 ("added_at", models.DateTimeField()),
@@ -60,6 +65,10 @@ class Migration(migrations.Migration):
                 ("word", models.CharField(default="undisturbed", max_length=30)),
                 ("since", models.DateField(null=True)),
                 ("covered", models.BooleanField(default=False)),
+                (
+                    "uncovered_on",
+                    models.DateField(help_text="When work took the cover off.", null=True),
+                ),
                 ("bolts_out", models.PositiveSmallIntegerField(null=True)),
                 ("bolts_ready", models.PositiveSmallIntegerField(null=True)),
                 ("faces_clean", models.BooleanField(default=False)),
@@ -337,6 +346,12 @@ class Migration(migrations.Migration):
                         default=False, help_text="Kept although it looked like a slip."
                     ),
                 ),
+                (
+                    "each",
+                    models.PositiveSmallIntegerField(
+                        default=1, help_text="How many readings every number is the mean of."
+                    ),
+                ),
                 ("by", models.CharField(max_length=100)),
                 ("at", models.DateTimeField()),
                 ("superseded", models.BooleanField(default=False)),
@@ -361,6 +376,9 @@ class Migration(migrations.Migration):
                     models.CheckConstraint(
                         condition=models.Q(("stage__in", ["as found", "as finished"])),
                         name="reading_stage_is_a_trade_word",
+                    ),
+                    models.CheckConstraint(
+                        condition=models.Q(("each__gte", 1)), name="reading_is_the_mean_of_some"
                     ),
                 ],
             },

@@ -13,7 +13,10 @@ class Machine(Kept):
     name = models.CharField(max_length=200)
     serials = models.JSONField(default=dict, help_text="What is stamped where: engine, frame.")
     book_name = models.CharField(max_length=200)
-    book_text = models.TextField(help_text="The whole book, so that no file need stay in place.")
+    book_text = models.TextField(help_text="The book, so that no file need stay in place.")
+    starters = models.JSONField(
+        default=dict, help_text="The text of each starter that the book extends, by its name."
+    )
     added_at = models.DateTimeField()
     notes = models.TextField(blank=True)
     withdrawn = models.BooleanField(default=False)

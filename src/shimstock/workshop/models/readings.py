@@ -20,6 +20,9 @@ class ReadingRow(Kept):
     unit = models.CharField(max_length=40)
     instrument = models.JSONField(help_text="Its name, resolution and error.")
     meant = models.BooleanField(default=False, help_text="Kept although it looked like a slip.")
+    each = models.PositiveSmallIntegerField(
+        default=1, help_text="How many readings every number is the mean of."
+    )
     by = models.CharField(max_length=100)
     at = models.DateTimeField()
     superseded = models.BooleanField(default=False)
@@ -34,6 +37,9 @@ class ReadingRow(Kept):
                 name="one_reading_that_counts",
             ),
             one_of(Stage, "stage", "reading_stage_is_a_trade_word"),
+            models.CheckConstraint(
+                condition=models.Q(each__gte=1), name="reading_is_the_mean_of_some"
+            ),
         ]
 
     @property

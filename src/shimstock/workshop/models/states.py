@@ -52,6 +52,7 @@ class JointState(Kept):
         "word": str(JointWord.UNDISTURBED),
         "since": None,
         "covered": False,
+        "uncovered_on": None,
         "bolts_out": None,
         "bolts_ready": None,
         "faces_clean": False,
@@ -67,6 +68,7 @@ class JointState(Kept):
     word = models.CharField(max_length=30, default=str(JointWord.UNDISTURBED))
     since = models.DateField(null=True)
     covered = models.BooleanField(default=False)
+    uncovered_on = models.DateField(null=True, help_text="When work took the cover off.")
     bolts_out = models.PositiveSmallIntegerField(null=True)
     bolts_ready = models.PositiveSmallIntegerField(null=True)
     faces_clean = models.BooleanField(default=False)

@@ -1,7 +1,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import sqrt
 
+from shimstock.trade.numbers.uncertainty import Component, rss, worst_case
 from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
 
@@ -51,14 +51,14 @@ def stack(*, links: Sequence[Link], unit: str = "in") -> Worked[Stack]:
         if abs(link.counts) != 1:
             w.given(f"c_{i}", link.counts, "", meaning=f"{link.label}, counts")
     nominal = sum(link.counts * link.nominal for link in links)
-    shares = [abs(link.counts) * link.tolerance for link in links]
+    parts = [Component(link.label, link.counts, link.tolerance) for link in links]
+    worst, root = worst_case(parts), rss(parts)
     terms = [_share(link, i) for i, link in enumerate(links, 1)]
     w.step("x", _signed(links), nominal, unit, meaning="nominal")
-    w.step("t_worst", " + ".join(terms), sum(shares), unit, meaning="± at the worst")
-    root = sqrt(sum(share**2 for share in shares))
+    w.step("t_worst", " + ".join(terms), worst, unit, meaning="± at the worst")
     squares = " + ".join(f"({term})²" if "·" in term else f"{term}²" for term in terms)
     w.step("t_rss", f"√({squares})", root, unit, meaning="± as root of the sum of squares")
-    return Worked(Stack(Length(nominal), Length(sum(shares)), Length(root)), w)
+    return Worked(Stack(Length(nominal), Length(worst), Length(root)), w)
 
 
 def _share(link: Link, i: int) -> str:
