@@ -77,4 +77,4 @@ def test_an_evenings_work_under_the_cover_is_no_finding_until_the_next_day(machi
 
     assert findings(machine_now(machine, LATER.date())) == ()
     (finding,) = findings(machine_now(machine, LATER.date() + timedelta(days=1)))
-    assert finding.what == "sump to case is open for 10 days, not covered since 11 Mar 2026"
+    assert finding.what == "sump to case has stood open for 10 days, not covered since 11 Mar 2026"

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from shimstock.trade.machine.state import JointNow, MachineNow, PieceNow
 from shimstock.trade.machine.words import JointWord, PartWord
-from shimstock.trade.reach import closing, gates, moves, new_part
+from shimstock.trade.reach import closing, gates, moves
 from shimstock.trade.reach.points import OpenPoint
 from shimstock.trade.reach.reason import Reason
 from shimstock.trade.reach.target import Target
@@ -46,8 +46,7 @@ def why_not_move_joint(now: MachineNow, joint: str, to: JointWord) -> Why:
 
 def why_not_move_piece(now: MachineNow, part: str, piece: str, to: PartWord) -> Why:
     """Why a piece may not go from its state to another."""
-    against = moves.may_move_piece(now, part, piece, to)
-    return (*against, *new_part.against_new_part(now, part, piece, to))
+    return moves.may_move_piece(now, part, piece, to)
 
 
 def open_points(now: MachineNow) -> dict[str, OpenPoint]:

@@ -80,7 +80,7 @@ def test_a_gate_cannot_be_passed_while_a_point_is_open(in_demo, run):
 def test_the_forgotten_brake_housing_comes_first_of_what_is_unsafe(in_demo, run):
     told = overhaul(run, "brackwater")
 
-    assert "right is open for 9 days, not covered" in told["unsafe"][0]
+    assert "right has stood open for 9 days, not covered" in told["unsafe"][0]
     assert told["next"][0] == "Cover Brake housing to main case, right (J56)"
 
 

@@ -44,7 +44,7 @@ def _left_open(now: MachineNow) -> Iterator[Finding]:
         days = (now.today - state.since).days
         if days >= DAYS_UNCOVERED:
             bare = f" since {state.uncovered_on:%d %b %Y}" if state.uncovered_on else ""
-            what = f"{joint.name} is open for {days} days, not covered{bare}"
+            what = f"{joint.name} has stood open for {days} days, not covered{bare}"
             yield Finding("joint", key, what, "cover it, and look for rust, mice and dust")
         elif joint.cover_same_night and days >= 1:
             what = f"{joint.name} was left open overnight, not covered"

@@ -4,25 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shimstock.trade.machine.alike import different
-from shimstock.trade.machine.state import MachineNow, PieceNow
-from shimstock.trade.machine.words import PartWord
-from shimstock.trade.reach.pieces import PieceKey, piece_name
+from shimstock.trade.machine import alike
+from shimstock.trade.machine.state import MachineNow, PieceKey, PieceNow
+from shimstock.trade.machine.words import GONE_WORDS
+from shimstock.trade.reach.pieces import piece_name
 from shimstock.trade.reach.reason import Reason
-
-GONE = frozenset(
-    {
-        PartWord.REJECTED,
-        PartWord.TO_BE_MADE,
-        PartWord.WANTED,
-        PartWord.QUOTED,
-        PartWord.ON_ORDER,
-        PartWord.IN_THE_POST,
-        PartWord.LENT,
-        PartWord.SCRAPPED,
-    }
-)
-"""States in which a mate is not in the shed, or not fit to go in."""
 
 MANY = {"maker": "makes", "size": "sizes"}
 BENCH = "a bench sheet"
@@ -42,7 +28,7 @@ def against_set(now: MachineNow, name: str) -> Iterator[Reason]:
     title = now.book.sets[name].name or name
     pieces = pieces_of_set(now, name)
     for (part, piece), state in pieces.items():
-        if state.word in GONE:
+        if state.word in GONE_WORDS:
             called = piece_name(now.book, part, piece)
             would = "find its mate first, or replace the whole set"
             yield Reason(title, f"{called} is {state.word}", would, hard=True)
@@ -52,21 +38,11 @@ def against_set(now: MachineNow, name: str) -> Iterator[Reason]:
 def unlike(now: MachineNow, name: str) -> Iterator[Reason]:
     """Why the pieces of a set are no set: of two makes or sizes, not proved a pair."""
     the_set = now.book.sets[name]
-    pieces = pieces_of_set(now, name)
-    if all(state.proved_pair for state in pieces.values()):
-        return
-    for what, said in _told_apart(pieces):
-        if what in the_set.same and len(said) > 1:
-            number = "two" if len(said) == 2 else str(len(said))
-            would = f"a mate of the same {what}; or proved a pair by {the_set.proof or BENCH}"
-            why = f"of {number} {MANY[what]}, not proved a pair: {' and '.join(said)}"
-            yield Reason(the_set.name or name, why, would, hard=True)
-
-
-def _told_apart(pieces: dict[PieceKey, PieceNow]) -> Iterator[tuple[str, list[str]]]:
-    for what in ("maker", "size"):
-        said = (getattr(state, what) for state in pieces.values())
-        yield what, sorted(different(said, sizes=what == "size"), key=str.casefold)
+    for what, said in alike.unlike(pieces_of_set(now, name).values(), the_set.same):
+        number = "two" if len(said) == 2 else str(len(said))
+        would = f"a mate of the same {what}; or proved a pair by {the_set.proof or BENCH}"
+        why = f"of {number} {MANY[what]}, not proved a pair: {' and '.join(said)}"
+        yield Reason(the_set.name or name, why, would, hard=True)
 
 
 def sets_behind(now: MachineNow, parts: tuple[str, ...]) -> tuple[str, ...]:

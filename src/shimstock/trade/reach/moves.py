@@ -10,6 +10,7 @@ from shimstock.trade.machine.words import OPEN_WORDS, JointWord, PartWord, stand
 from shimstock.trade.reach.closing import why_not_close, why_not_open
 from shimstock.trade.reach.goals import reaching_joints
 from shimstock.trade.reach.mates import against_set, unlike
+from shimstock.trade.reach.new_part import against_new_part
 from shimstock.trade.reach.pieces import figures_of, piece_name, pieces_at
 from shimstock.trade.reach.readings import undecided
 from shimstock.trade.reach.reason import Reason
@@ -121,6 +122,7 @@ def _not_in_table(name: str, word: Word, to: Word, moves: Mapping[Word, Move]) -
 def _against_piece(now: MachineNow, part: str, piece: str, to: PartWord) -> Iterator[Reason]:
     if to in (P.PASSED, P.PASSED_WITH_NOTE, P.BUILT_IN):
         yield from undecided(now, part, piece)
+        yield from against_new_part(now, part, piece)
     if to is P.REJECTED:
         yield from _sealed_over(now, part, piece)
     if to is P.OFF:

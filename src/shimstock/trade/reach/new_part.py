@@ -10,17 +10,14 @@ from shimstock.trade.reach.pieces import figures_of
 from shimstock.trade.reach.readings import figure_name
 from shimstock.trade.reach.reason import Reason
 
-TAKEN_IN = frozenset({PartWord.PASSED, PartWord.PASSED_WITH_NOTE, PartWord.BUILT_IN})
-"""States in which a part counts as one to work with."""
 
-
-def against_new_part(now: MachineNow, part: str, piece: str, to: PartWord) -> Iterator[Reason]:
+def against_new_part(now: MachineNow, part: str, piece: str) -> Iterator[Reason]:
     """Figures that come in sizes, are judged, and were not read on a part that is in hand.
 
     What was read as found was read on the old one; the new one is read as finished. A reading that
     is there is held against the part by the rules for every part.
     """
-    if now.piece(part, piece).word is not PartWord.IN_HAND or to not in TAKEN_IN:
+    if now.piece(part, piece).word is not PartWord.IN_HAND:
         return
     for key in figures_of(now.book, part):
         figure = now.book.measures[key]

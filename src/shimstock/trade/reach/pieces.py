@@ -6,8 +6,7 @@ import re
 from collections.abc import Iterator
 
 from shimstock.trade.machine.book import Book
-
-PieceKey = tuple[str, str]
+from shimstock.trade.machine.state import PieceKey
 
 
 def parts_behind(book: Book, joint: str) -> tuple[str, ...]:
