@@ -5,7 +5,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from shimstock.trade.numbers import typed_number
-from shimstock.trade.numbers.conversion import SAID_FOR_FORCE, convert, exactly, kind
+from shimstock.trade.numbers.conversion import (
+    SAID_FOR_FORCE,
+    SAID_FOR_WARMING,
+    convert,
+    exactly,
+    kind,
+)
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.trade.numbers.unit_names import Unit, find, unit
 
@@ -113,6 +119,8 @@ def _meant(have: Unit | None, want: Unit) -> Unit | None:
         return unit(SAID_FOR_FORCE[have.name])
     if want.kind == "temperature" and have.name == "deg":
         return want
+    if want.kind == "warming" and have.name in SAID_FOR_WARMING:
+        return unit(SAID_FOR_WARMING[have.name])
     return have
 
 

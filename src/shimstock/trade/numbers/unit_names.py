@@ -2,91 +2,210 @@
 
 import re
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import lru_cache
+from math import pi
 
 
 @dataclass(frozen=True)
 class Unit:
-    """One unit: trade spelling, kind, other spellings, decimals shown, and whether zeros stay."""
+    """One unit: trade spelling, kind, other spellings, decimals shown, and whether zeros stay.
+
+    `size` is how many of its kind's first unit it makes, exactly as the unit is defined; `zero`
+    is where its nought lies on that unit's scale.
+    """
 
     name: str
     kind: str
     words: str
     decimals: int
-    pint: str
+    size: Fraction
     spellings: tuple[str, ...]
     keep_zeros: bool = False
+    zero: Fraction = Fraction(0)
 
 
 def _unit(
-    name: str, kind: str, words: str, decimals: int, pint: str, *spellings: str, zeros: bool = False
+    name: str,
+    kind: str,
+    words: str,
+    decimals: int,
+    size: Fraction | int,
+    *spellings: str,
+    zeros: bool = False,
+    zero: Fraction | int = 0,
 ) -> Unit:
-    return Unit(name, kind, words, decimals, pint, (name, *spellings), zeros)
+    spelt = (name, *spellings)
+    return Unit(name, kind, words, decimals, Fraction(size), spelt, zeros, Fraction(zero))
 
+
+# Definitions: the inch, pound and US gallon of 1959, the imperial gallon, standard gravity, the
+# horsepower of 550 foot-pounds a second, the international Btu and the conventional mercury inch.
+INCH = Fraction("0.0254")
+FOOT = 12 * INCH
+MILE = 5280 * FOOT
+POUND = Fraction("0.45359237")
+GRAVITY = Fraction("9.80665")
+POUND_FORCE = POUND * GRAVITY
+PSI = POUND_FORCE / INCH**2
+LITRE = Fraction(1, 1000)
+US_GALLON = 231 * INCH**3
+IMPERIAL_GALLON = Fraction("4.54609") * LITRE
+HORSEPOWER = 550 * FOOT * POUND_FORCE
+BTU = Fraction("1055.05585262")
+TURN = Fraction(2 * pi)
 
 UNITS: tuple[Unit, ...] = (
-    _unit("in", "length", "inches", 4, "inch", "inch", "inches", '"', "''", zeros=True),
-    _unit("thou", "length", "thousandths of an inch", 1, "thou", "thous", "mil", "mils",
+    _unit("in", "length", "inches", 4, INCH, "inch", "inches", '"', "''", zeros=True),
+    _unit("thou", "length", "thousandths of an inch", 1, INCH / 1000, "thous", "mil", "mils",
           "thousandth", "thousandths", "thou.of.an.inch", "thousandth.of.an.inch",
           "thousandths.of.an.inch"),
-    _unit("mm", "length", "millimetres", 3, "mm", "millimetre", "millimetres", zeros=True),
-    _unit("um", "length", "micrometres", 1, "um", "micron", "microns"),
-    _unit("cm", "length", "centimetres", 2, "cm", "centimetre", "centimetres"),
-    _unit("m", "length", "metres", 3, "m", "metre", "metres"),
-    _unit("ft", "length", "feet", 2, "ft", "foot", "feet", "'"),
-    _unit("psi", "pressure", "psi", 0, "psi", "lb/in2", "lbf/in2", "psig", "lb/sq.in",
+    _unit("mm", "length", "millimetres", 3, Fraction(1, 1000), "millimetre",
+          "millimetres", zeros=True),
+    _unit("um", "length", "micrometres", 1, Fraction(1, 10**6), "micron", "microns", "micrometre",
+          "micrometres"),
+    _unit("cm", "length", "centimetres", 2, Fraction(1, 100), "centimetre", "centimetres"),
+    _unit("m", "length", "metres", 3, 1, "metre", "metres"),
+    _unit("ft", "length", "feet", 2, FOOT, "foot", "feet", "'"),
+    _unit("mm2", "area", "square millimetres", 2, Fraction(1, 10**6), "sq.mm"),
+    _unit("cm2", "area", "square centimetres", 2, Fraction(1, 10**4), "sq.cm"),
+    _unit("m2", "area", "square metres", 2, 1, "sq.m", "square.metres"),
+    _unit("in2", "area", "square inches", 4, INCH**2, "sq.in", "square.inches"),
+    _unit("ft2", "area", "square feet", 1, FOOT**2, "sq.ft", "square.feet"),
+    _unit("psi", "pressure", "psi", 0, PSI, "lb/in2", "lbf/in2", "psig", "lb/sq.in",
           "lbs/in2", "lbs/sq.in", "lb.per.sq.in", "lbs.per.sq.in", "pounds.per.square.inch"),
-    _unit("bar", "pressure", "bar", 1, "bar", "bars"),
-    _unit("kPa", "pressure", "kilopascals", 0, "kPa"),
-    _unit("MPa", "pressure", "megapascals", 2, "MPa"),
-    _unit("lbf", "force", "pounds", 1, "lbf"),
-    _unit("N", "force", "newtons", 0, "newton", "newton", "newtons"),
-    _unit("kN", "force", "kilonewtons", 2, "kN"),
-    _unit("kgf", "force", "kilograms", 1, "kgf", "kp"),
-    _unit("lbf.ft", "torque", "pound-feet", 1, "lbf*ft", "lb.ft", "ft.lb", "ft.lbf", "ft.lbs",
-          "lbs.ft", "lbft", "ftlb", "foot.pounds", "foot.pound", "pound.feet"),
-    _unit("lbf.in", "torque", "pound-inches", 1, "lbf*inch", "lb.in", "in.lb", "in.lbf", "in.lbs",
-          "lbin", "inlb", "inch.pounds", "inch.pound"),
-    _unit("N.m", "torque", "newton-metres", 1, "N*m", "nm", "newton.metres"),
-    _unit("kgf.m", "torque", "kilogram-metres", 2, "kgf*m", "kg.m", "kgm"),
-    _unit("rpm", "speed of turning", "rev/min", 0, "rpm", "rev/min", "r/min", "revs",
+    _unit("ksi", "pressure", "thousands of psi", 1, 1000 * PSI, "kpsi"),
+    _unit("bar", "pressure", "bar", 1, 100_000, "bars"),
+    _unit("mbar", "pressure", "millibars", 0, 100, "millibar", "millibars", "hPa"),
+    _unit("Pa", "pressure", "pascals", 0, 1, "pascal", "pascals"),
+    _unit("kPa", "pressure", "kilopascals", 0, 1000),
+    _unit("MPa", "pressure", "megapascals", 2, 10**6, "N/mm2"),
+    _unit("GPa", "pressure", "gigapascals", 1, 10**9, "kN/mm2"),
+    _unit("inHg", "pressure", "inches of mercury", 2, Fraction("3386.38864034"), "in.hg",
+          "inches.of.mercury"),
+    _unit("lbf", "force", "pounds", 1, POUND_FORCE),
+    _unit("N", "force", "newtons", 0, 1, "newton", "newtons"),
+    _unit("kN", "force", "kilonewtons", 2, 1000),
+    _unit("kgf", "force", "kilograms", 1, GRAVITY, "kp"),
+    _unit("lbf.ft", "torque", "pound-feet", 1, POUND_FORCE * FOOT, "lb.ft", "ft.lb", "ft.lbf",
+          "ft.lbs", "lbs.ft", "lbft", "ftlb", "foot.pounds", "foot.pound", "pound.feet"),
+    _unit("lbf.in", "torque", "pound-inches", 1, POUND_FORCE * INCH, "lb.in", "in.lb", "in.lbf",
+          "in.lbs", "lbin", "inlb", "inch.pounds", "inch.pound"),
+    _unit("N.m", "torque", "newton-metres", 1, 1, "nm", "newton.metres"),
+    _unit("N.mm", "torque", "newton-millimetres", 0, Fraction(1, 1000), "nmm"),
+    _unit("kN.m", "torque", "kilonewton-metres", 2, 1000, "knm"),
+    _unit("kgf.m", "torque", "kilogram-metres", 2, GRAVITY, "kg.m", "kgm"),
+    _unit("N/mm", "spring rate", "newtons a millimetre", 2, 1000),
+    _unit("N/m", "spring rate", "newtons a metre", 0, 1),
+    _unit("kN/m", "spring rate", "kilonewtons a metre", 2, 1000),
+    _unit("kN/mm", "spring rate", "kilonewtons a millimetre", 2, 10**6),
+    _unit("lbf/in", "spring rate", "pounds an inch", 1, POUND_FORCE / INCH, "lb/in"),
+    _unit("rpm", "speed of turning", "rev/min", 0, TURN / 60, "rev/min", "r/min", "revs",
           "r.p.m"),
-    _unit("deg", "angle", "degrees", 1, "degree", "°", "degree", "degrees"),
-    _unit("rad", "angle", "radians", 4, "radian", "radian", "radians"),
-    _unit("turns", "angle", "turns", 2, "turn", "turn"),
-    _unit("degF", "temperature", "degrees Fahrenheit", 0, "degF", "f", "°f", "deg.f",
-          "fahrenheit"),
-    _unit("degC", "temperature", "degrees Celsius", 0, "degC", "c", "°c", "deg.c", "celsius"),
-    _unit("s", "time", "seconds", 1, "s", "sec", "secs", "second", "seconds"),
-    _unit("min", "time", "minutes", 0, "minute", "mins", "minute", "minutes"),
-    _unit("h", "time", "hours", 2, "hour", "hr", "hrs", "hour", "hours"),
-    _unit("days", "time", "days", 1, "day", "day"),
-    _unit("cc", "volume", "cubic centimetres", 1, "cm**3", "cm3", "ml"),
-    _unit("l", "volume", "litres", 2, "litre", "litre", "litres", "liter", "liters", "ltr"),
-    _unit("gal", "volume", "US gallons", 2, "US_liquid_gallon", "gallon", "gallons", "us.gal"),
-    _unit("imp.gal", "volume", "imperial gallons", 2, "imperial_gallon", "imperial.gallons"),
-    _unit("qt", "volume", "US quarts", 2, "US_liquid_quart", "quart", "quarts"),
-    _unit("pt", "volume", "US pints", 2, "US_pint", "pint", "pints"),
-    _unit("fl.oz", "volume", "US fluid ounces", 1, "US_fluid_ounce"),
-    _unit("lb", "weight", "pounds", 2, "pound", "lbs", "pound", "pounds"),
-    _unit("oz", "weight", "ounces", 2, "ounce", "ounce", "ounces"),
-    _unit("g", "weight", "grams", 1, "gram", "gram", "grams", "gm"),
-    _unit("kg", "weight", "kilograms", 2, "kg", "kilo", "kilos", "kilogram", "kilograms"),
-    _unit("V", "voltage", "volts", 2, "volt", "volt", "volts"),
-    _unit("mV", "voltage", "millivolts", 0, "millivolt", "millivolt", "millivolts"),
-    _unit("A", "current", "amperes", 1, "ampere", "amp", "amps", "ampere", "amperes"),
-    _unit("ohm", "resistance", "ohms", 2, "ohm", "ohms", "ω", "Ω"),
-    _unit("kohm", "resistance", "thousands of ohms", 2, "kiloohm", "kohms", "kω"),
-    _unit("uF", "capacitance", "microfarads", 3, "microfarad", "mfd", "microfarad",
+    _unit("rad/s", "speed of turning", "radians a second", 2, 1),
+    _unit("deg", "angle", "degrees", 1, TURN / 360, "°", "degree", "degrees"),
+    _unit("arcmin", "angle", "minutes of arc", 1, TURN / 21_600, "minutes.of.arc"),
+    _unit("rad", "angle", "radians", 4, 1, "radian", "radians"),
+    _unit("turns", "angle", "turns", 2, TURN, "turn"),
+    _unit("degF", "temperature", "degrees Fahrenheit", 0, Fraction(5, 9), "f", "°f", "deg.f",
+          "fahrenheit", zero=Fraction("459.67") * Fraction(5, 9)),
+    _unit("degC", "temperature", "degrees Celsius", 0, 1, "c", "°c", "deg.c", "celsius",
+          zero=Fraction("273.15")),
+    _unit("K", "warming", "degrees Celsius of warming", 1, 1, "kelvin", "cdeg"),
+    _unit("Fdeg", "warming", "degrees Fahrenheit of warming", 1, Fraction(5, 9)),
+    _unit("um/m.K", "expansion", "micrometres a metre and degree Celsius", 1, Fraction(1, 10**6),
+          "um/m.C", "ppm/K", "ppm/C"),
+    _unit("uin/in.F", "expansion", "microinches an inch and degree Fahrenheit", 2,
+          Fraction(9, 5 * 10**6), "ppm/F"),
+    _unit("s", "time", "seconds", 1, 1, "sec", "secs", "second", "seconds"),
+    _unit("ms", "time", "thousandths of a second", 3, Fraction(1, 1000), "millisecond",
+          "milliseconds"),
+    _unit("min", "time", "minutes", 0, 60, "minute", "mins", "minutes"),
+    _unit("h", "time", "hours", 2, 3600, "hour", "hr", "hrs", "hours"),
+    _unit("days", "time", "days", 1, 86_400, "day"),
+    _unit("cc", "volume", "cubic centimetres", 1, Fraction(1, 10**6), "cm3", "ml"),
+    _unit("mm3", "volume", "cubic millimetres", 1, Fraction(1, 10**9), "cu.mm"),
+    _unit("l", "volume", "litres", 2, LITRE, "litre", "litres", "liter", "liters", "ltr"),
+    _unit("m3", "volume", "cubic metres", 3, 1, "cu.m"),
+    _unit("in3", "volume", "cubic inches", 2, INCH**3, "cu.in", "cubic.inches", "cid"),
+    _unit("gal", "volume", "US gallons", 2, US_GALLON, "gallon", "gallons", "us.gal"),
+    _unit("imp.gal", "volume", "imperial gallons", 2, IMPERIAL_GALLON, "imperial.gallons"),
+    _unit("qt", "volume", "US quarts", 2, US_GALLON / 4, "quart", "quarts"),
+    _unit("pt", "volume", "US pints", 2, US_GALLON / 8, "pint", "pints"),
+    _unit("fl.oz", "volume", "US fluid ounces", 1, US_GALLON / 128),
+    _unit("lb", "weight", "pounds", 2, POUND, "lbs", "pound", "pounds"),
+    _unit("oz", "weight", "ounces", 2, POUND / 16, "ounce", "ounces"),
+    _unit("g", "weight", "grams", 1, Fraction(1, 1000), "gram", "grams", "gm"),
+    _unit("mg", "weight", "milligrams", 1, Fraction(1, 10**6), "milligram", "milligrams"),
+    _unit("kg", "weight", "kilograms", 2, 1, "kilo", "kilos", "kilogram", "kilograms"),
+    _unit("t", "weight", "tonnes", 3, 1000, "tonne", "tonnes"),
+    _unit("kg/m3", "density", "kilograms a cubic metre", 1, 1, "g/l"),
+    _unit("g/cc", "density", "grams a cubic centimetre", 4, 1000, "g/cm3", "kg/l", "g/ml"),
+    _unit("lb/gal", "density", "pounds a US gallon", 3, POUND / US_GALLON),
+    _unit("lb/ft3", "density", "pounds a cubic foot", 2, POUND / FOOT**3),
+    _unit("V", "voltage", "volts", 2, 1, "volt", "volts"),
+    _unit("mV", "voltage", "millivolts", 0, Fraction(1, 1000), "millivolt", "millivolts"),
+    _unit("A", "current", "amperes", 1, 1, "ampere", "amp", "amps", "amperes"),
+    _unit("ohm", "resistance", "ohms", 2, 1, "ohms", "ω", "Ω"),
+    _unit("kohm", "resistance", "thousands of ohms", 2, 1000, "kohms", "kω"),
+    _unit("ohm/kft", "resistance of a wire", "ohms a thousand feet", 4,
+          1 / (1000 * FOOT), "ohm/1000.ft"),
+    _unit("ohm/m", "resistance of a wire", "ohms a metre", 6, 1),
+    _unit("ohm/km", "resistance of a wire", "ohms a kilometre", 3, Fraction(1, 1000)),
+    _unit("uF", "capacitance", "microfarads", 3, Fraction(1, 10**6), "mfd", "microfarad",
           "microfarads"),
-    _unit("sg", "specific gravity", "specific gravity", 3, "", "s.g", zeros=True),
-    _unit("%", "share", "per cent", 1, "", "per.cent", "percent", "pc"),
-    _unit("hp", "power", "horsepower", 1, "hp", "bhp", "horsepower"),
-    _unit("kW", "power", "kilowatts", 1, "kW", "kilowatts"),
-    _unit("W", "power", "watts", 0, "watt", "watt", "watts"),
-    _unit("mph", "speed", "miles an hour", 1, "mph"),
-    _unit("km/h", "speed", "kilometres an hour", 1, "km/hour", "kph", "kmh", "kmph"),
-    _unit("count", "count", "a count", 0, "", "off", "pcs", "times", "teeth", "strokes"),
+    _unit("mH", "inductance", "millihenries", 2, Fraction(1, 1000), "millihenry"),
+    _unit("sg", "specific gravity", "specific gravity", 3, 1, "s.g", zeros=True),
+    _unit("%", "share", "per cent", 1, 1, "per.cent", "percent", "pc"),
+    _unit("hp", "power", "horsepower", 1, HORSEPOWER, "bhp", "horsepower"),
+    _unit("kW", "power", "kilowatts", 1, 1000, "kilowatts"),
+    _unit("W", "power", "watts", 0, 1, "watt", "watts"),
+    _unit("J", "energy", "joules", 0, 1, "joule", "joules"),
+    _unit("kJ", "energy", "kilojoules", 2, 1000),
+    _unit("ft.lbf.energy", "energy", "foot-pounds of work", 0, FOOT * POUND_FORCE),
+    _unit("Btu", "energy", "British thermal units", 1, BTU),
+    _unit("kWh", "energy", "kilowatt-hours", 2, 3_600_000),
+    _unit("hp.h", "energy", "horsepower-hours", 2, 3600 * HORSEPOWER),
+    _unit("MJ/kg", "heating value", "megajoules a kilogram", 2, 10**6),
+    _unit("kJ/kg", "heating value", "kilojoules a kilogram", 0, 1000),
+    _unit("Btu/lb", "heating value", "British thermal units a pound", 0, BTU / POUND),
+    _unit("J/kg.K", "specific heat", "joules a kilogram and degree", 0, 1),
+    _unit("Btu/lb.F", "specific heat", "Btu a pound and degree Fahrenheit", 3,
+          BTU / POUND * Fraction(9, 5)),
+    _unit("g/kWh", "fuel for work", "grams a kilowatt-hour", 1, Fraction(1, 3_600_000_000)),
+    _unit("kg/kWh", "fuel for work", "kilograms a kilowatt-hour", 4, Fraction(1, 3_600_000)),
+    _unit("lb/hp.h", "fuel for work", "pounds a horsepower-hour", 3,
+          POUND / (3600 * HORSEPOWER), "lb/hph", "lb/bhp.h"),
+    _unit("hp.h/gal", "work from fuel", "horsepower-hours a US gallon", 2,
+          3600 * HORSEPOWER / US_GALLON, "hph/gal"),
+    _unit("kWh/l", "work from fuel", "kilowatt-hours a litre", 3, 3_600_000 / LITRE),
+    _unit("l/kWh", "litres for work", "litres a kilowatt-hour", 4, LITRE / 3_600_000),
+    _unit("gal/hp.h", "litres for work", "US gallons a horsepower-hour", 4,
+          US_GALLON / (3600 * HORSEPOWER)),
+    _unit("kg/h", "flow of weight", "kilograms an hour", 3, Fraction(1, 3600)),
+    _unit("kg/s", "flow of weight", "kilograms a second", 5, 1),
+    _unit("g/s", "flow of weight", "grams a second", 3, Fraction(1, 1000)),
+    _unit("lb/h", "flow of weight", "pounds an hour", 2, POUND / 3600),
+    _unit("l/min", "flow", "litres a minute", 2, LITRE / 60, "lpm"),
+    _unit("l/h", "flow", "litres an hour", 2, LITRE / 3600),
+    _unit("gal/min", "flow", "US gallons a minute", 2, US_GALLON / 60, "gpm"),
+    _unit("gal/h", "flow", "US gallons an hour", 2, US_GALLON / 3600, "gph"),
+    _unit("mph", "speed", "miles an hour", 1, MILE / 3600),
+    _unit("km/h", "speed", "kilometres an hour", 1, Fraction(1000, 3600), "kph", "kmh", "kmph"),
+    _unit("m/s", "speed", "metres a second", 3, 1),
+    _unit("ft/s", "speed", "feet a second", 2, FOOT, "fps"),
+    _unit("ft/min", "speed", "feet a minute", 0, FOOT / 60, "fpm"),
+    _unit("m/s2", "acceleration", "metres a second squared", 2, 1),
+    _unit("ft/s2", "acceleration", "feet a second squared", 2, FOOT),
+    _unit("mm2/s", "viscosity", "centistokes", 2, Fraction(1, 10**6), "cst", "centistokes"),
+    _unit("cP", "thickness of oil", "centipoise", 0, Fraction(1, 1000), "mPa.s", "centipoise"),
+    _unit("m2/l", "spreading rate", "square metres a litre", 2, 1000),
+    _unit("ft2/gal", "spreading rate", "square feet a US gallon", 1, FOOT**2 / US_GALLON),
+    _unit("per.bar", "squeeze of a liquid", "a share for each bar", 7, Fraction(1, 100_000)),
+    _unit("per.s", "rate", "times a second", 2, 1, "hz"),
+    _unit("per.min", "rate", "times a minute", 0, Fraction(1, 60)),
+    _unit("tpi", "fineness", "threads an inch", 1, 1),
+    _unit("count", "count", "a count", 0, 1, "off", "pcs", "times", "teeth", "strokes"),
 )  # fmt: skip
 
 

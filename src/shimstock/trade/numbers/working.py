@@ -6,7 +6,7 @@ thousand verdicts can carry their working.
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any, Generic, Self, TypeVar
+from typing import Any, Generic, NamedTuple, Self, TypeVar
 
 from shimstock.trade.numbers import audit, digits, formula
 
@@ -15,6 +15,20 @@ T = TypeVar("T")
 Line = tuple[str, str, float, str, str | None, str | None]
 GIVEN, STEP, NOTE = "given", "step", "note"
 TEXT_KEY = {GIVEN: "typed", STEP: "formula"}
+
+
+class Told(str):
+    """A result in words."""
+
+    __slots__ = ()
+
+
+class Answer(NamedTuple):
+    """One result: its number and unit, or words without a unit; and what it means."""
+
+    value: float | str
+    unit: str
+    meaning: str | None
 
 
 class Working:
@@ -32,13 +46,14 @@ class Working:
     []
     """
 
-    __slots__ = ("_lines", "_where", "cautions", "source")
+    __slots__ = ("_answers", "_lines", "_where", "cautions", "source")
 
     def __init__(self, source: str = "", cautions: Iterable[str] = ()) -> None:
         self.source = source
         self.cautions: list[str] = list(cautions)
         self._lines: list[Line] = []
         self._where: dict[str, Line] = {}
+        self._answers: dict[str, str | Told] = {}
 
     def given(
         self,
@@ -54,11 +69,38 @@ class Working:
         return value
 
     def step(
-        self, symbol: str, formula: str, value: float, unit: str, *, meaning: str | None = None
+        self,
+        symbol: str,
+        formula: str,
+        value: float,
+        unit: str,
+        *,
+        meaning: str | None = None,
+        answer: str = "",
     ) -> float:
-        """Keeps a computed value beside the formula that is shown for it, and hands it back."""
+        """Keeps a computed value beside the formula that is shown for it, and hands it back.
+
+        answer: what the value is called where it is one of the results.
+        """
         self._keep((STEP, symbol, value, unit, formula, meaning))
+        if answer:
+            self._answers[answer] = symbol
         return value
+
+    def tell(self, answer: str, words: str) -> None:
+        """Keeps a result that is said in words, such as yes, no or an order of bolts."""
+        self._answers[answer] = Told(words)
+
+    @property
+    def answers(self) -> dict[str, Answer]:
+        """The results by name, each a number with its unit or a few words."""
+        return {name: self._answer(kept) for name, kept in self._answers.items()}
+
+    def _answer(self, kept: str | Told) -> Answer:
+        if isinstance(kept, Told):
+            return Answer(kept, "", None)
+        line = self._where[kept]
+        return Answer(line[2], line[3], line[5])
 
     def note(self, text: str) -> None:
         """Keeps a plain sentence between the lines."""
@@ -123,6 +165,11 @@ class Working:
         """Plain values for JSON; `from_data` reads them back."""
         lines = [_line_as_data(line) for line in self._lines]
         return {"source": self.source, "cautions": list(self.cautions), "lines": lines}
+
+    @property
+    def steps(self) -> list[str]:
+        """The formulas alone, each as symbol = formula."""
+        return [f"{line[1]} = {line[4]}" for line in self._lines if line[0] == STEP and line[4]]
 
     @classmethod
     def from_data(cls, data: Mapping[str, Any]) -> Self:

@@ -1,0 +1,225 @@
+"""From what a person types for a sum to its result: one way for the terminal and the page."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from shimstock.trade.numbers.conversion import convert, kind
+from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.quantity import parse
+from shimstock.trade.numbers.typed_number import split_number, tidy
+from shimstock.trade.numbers.unit_names import find
+from shimstock.trade.numbers.working import Worked
+from shimstock.trade.sums.declare import Input, Of, Read, Sum
+from shimstock.trade.sums.find import function_of
+
+NOW = "typed now"
+LEFT_OUT = "taken where nothing is typed"
+INCH_UNITS = frozenset(
+    (
+        "in",
+        "thou",
+        "ft",
+        "in2",
+        "ft2",
+        "in3",
+        "lbf",
+        "lb",
+        "psi",
+        "ksi",
+        "lbf.ft",
+        "lbf.in",
+        "lbf/in",
+    )
+)
+# A torque in the metric system comes out in N.mm; nobody's spanner reads that.
+SHOP_UNIT = {"N.mm": "N.m"}
+YES, NO = ("yes", "y", "true", "1"), ("no", "n", "false", "0")
+
+
+@dataclass(frozen=True)
+class Origin:
+    """A text for a parameter, and where it comes from: a book page, a reading and its date."""
+
+    text: str
+    origin: str
+
+
+@dataclass(frozen=True)
+class Given:
+    """One value as it went in."""
+
+    name: str
+    typed: str
+    value: Any
+    unit: str
+    origin: str
+
+
+@dataclass(frozen=True)
+class Result:
+    """One result: a number with its unit, or words with none."""
+
+    value: float | str
+    unit: str
+    meaning: str = ""
+
+
+@dataclass(frozen=True)
+class Done:
+    """A sum worked out: what went in, how it went, what came out."""
+
+    sum: Sum
+    given: tuple[Given, ...]
+    worked: Worked[Any]
+    results: dict[str, Result] = field(default_factory=dict)
+
+
+def work_out(
+    sum_: Sum,
+    typed: Mapping[str, str],
+    *,
+    found: Mapping[str, Origin] | None = None,
+    wanted: Sequence[str] = (),
+) -> Done:
+    """Understand what was typed, do the sum, and give the results in the units asked for.
+
+    typed: the text for each parameter by its name; what is left out takes its default.
+    found: what the machine's book and readings hold; what is typed goes before it.
+    wanted: units that results are wanted in.
+    Raises NotUnderstood for a text, NotPossible for a value.
+
+    >>> from shimstock.trade.sums.find import find_sum
+    >>> done = work_out(find_sum("ring-gap"), {"bore": "3 1/2 in"})
+    >>> {name: round(result.value, 5) for name, result in done.results.items()}
+    {'least': 0.01225, 'most': 0.014}
+    """
+    texts = _texts(sum_, typed, found or {})
+    unit = _unit(sum_, texts)
+    given = tuple(_given(one, texts[one.name], unit) for one in sum_.inputs if one.name in texts)
+    arguments = {each.name: each.value for each in given}
+    if unit is not None:
+        arguments["unit"] = unit
+    worked: Worked[Any] = function_of(sum_.name)(**arguments)
+    return Done(sum_, given, worked, results(worked, wanted))
+
+
+def results(worked: Worked[Any], wanted: Sequence[str] = ()) -> dict[str, Result]:
+    """The results of a sum by name, in the units asked for where they measure the same.
+
+    Raises NotUnderstood for a unit that is none, or that no result can be shown in.
+    """
+    units = [_wanted(text) for text in wanted]
+    out, used = {}, set()
+    for name, answer in worked.working.answers.items():
+        out[name] = Result(answer.value, answer.unit, answer.meaning or "")
+        if isinstance(answer.value, str) or find(answer.unit) is None:
+            continue
+        fitting = [u for u in units if kind(u) == kind(answer.unit)]
+        used.update(fitting)
+        to = fitting[0] if fitting else SHOP_UNIT.get(answer.unit, answer.unit)
+        out[name] = Result(convert(answer.value, answer.unit, to), to, answer.meaning or "")
+    for unit in units:
+        if unit not in used:
+            shown = tuple(r.unit for r in out.values() if r.unit) or ("no unit at all",)
+            raise NotUnderstood(unit, "is no unit for any of these results", shown)
+    return out
+
+
+def _texts(sum_: Sum, typed: Mapping[str, str], found: Mapping[str, Origin]) -> dict[str, Origin]:
+    """The text for each parameter; NotUnderstood names the first that is missing or unknown."""
+    names = [one.name for one in sum_.inputs]
+    for name in typed:
+        if name not in names:
+            raise NotUnderstood(name, f"is nothing that {sum_.name} takes", tuple(names))
+    texts = {name: origin for name, origin in found.items() if name in names}
+    texts |= {name: Origin(text, NOW) for name, text in typed.items()}
+    missing = [one for one in sum_.inputs if one.needed and one.name not in texts]
+    if missing:
+        wanted = ", ".join(f"{one.option} ({one.meaning.rstrip('.')})" for one in missing)
+        raise NotUnderstood(sum_.name, f"still needs {wanted}", (f"{sum_.name} {sum_.example}",))
+    return texts
+
+
+def _unit(sum_: Sum, texts: Mapping[str, Origin]) -> str | None:
+    """The unit of length that the sum works in: as said, else as the values are typed."""
+    if sum_.unit is None:
+        return None
+    if "unit" in texts:
+        return _wanted(texts["unit"].text)
+    for one in sum_.inputs:
+        if (
+            one.name in texts
+            and isinstance(one.takes, Of)
+            and one.takes.in_unit("mm") != one.takes.in_unit("in")
+        ):
+            said = _said(texts[one.name].text)
+            if said is not None:
+                return "in" if said in INCH_UNITS else "mm"
+    return sum_.unit
+
+
+def _said(text: str) -> str | None:
+    """The unit that a text ends in."""
+    found = find(split_number(tidy(text))[1])
+    return found.name if found else None
+
+
+def _given(one: Input, text: Origin, unit: str | None) -> Given:
+    said = one.takes.in_unit(unit) if isinstance(one.takes, Of) else ""
+    return Given(one.name, text.text, value_of(one, text.text, unit), said, text.origin)
+
+
+def value_of(one: Input, text: str, unit: str | None = None) -> Any:
+    """What a text means for one parameter of a sum that works in `unit`. Raises NotUnderstood."""
+    if isinstance(one.takes, Read):
+        return one.takes.parse(text)
+    if isinstance(one.takes, tuple):
+        return _word(one, text, one.takes)
+    if isinstance(one.takes, Of):
+        parts = _parted(text) if one.many else [text]
+        values = [_number(one, part, one.takes.in_unit(unit)) for part in parts]
+        return values if one.many else values[0]
+    if isinstance(one.default, bool):
+        return _yes_or_no(one, text)
+    return text
+
+
+def _number(one: Input, text: str, unit: str) -> float:
+    what = one.name.strip("_").replace("_", " ")
+    value = parse(text, unit=unit or "count", what=what).value
+    if not one.whole:
+        return value
+    if value != int(value):
+        raise NotUnderstood(text, f"is no whole number; {what} is one", (f"{round(value)}",))
+    return int(value)
+
+
+def _parted(text: str) -> list[str]:
+    """Several values: parted by semicolons, or by commas."""
+    return [part for part in text.split(";" if ";" in text else ",") if part.strip()]
+
+
+def _word(one: Input, text: str, words: tuple[str, ...]) -> str:
+    """One of the words that may be said, also by its beginning."""
+    plain = " ".join(text.lower().replace("-", " ").split())
+    for fits in (str.__eq__, str.startswith):
+        found = [word for word in words if fits(word.lower().replace("-", " "), plain)]
+        if len(found) == 1:
+            return found[0]
+    what = one.name.strip("_").replace("_", " ")
+    raise NotUnderstood(text, f"is no {what} that is known here", words)
+
+
+def _yes_or_no(one: Input, text: str) -> bool:
+    plain = text.strip().lower()
+    if plain in YES or plain in NO:
+        return plain in YES
+    raise NotUnderstood(text, f"says neither yes nor no to {one.name}", ("yes", "no"))
+
+
+def _wanted(text: str) -> str:
+    found = find(text)
+    if found is None:
+        raise NotUnderstood(text, "is no unit known here", ("mm", "in", "N.m", "lbf.ft"))
+    return found.name

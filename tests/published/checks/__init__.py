@@ -1,0 +1,1 @@
+"""Published values by family: each module has CHECKS, and may have MISPRINTS."""
