@@ -30,9 +30,13 @@ trade: $(VENV)/.test $(VENV)/.package ## the quick tests, to run while typing
 bench: $(VENV)/.test $(VENV)/.package ## the figures of speed and quality, each with its budget
 	@set -e; for file in benchmarks/*.py; do echo "== $$file"; $(BIN)/python "$$file"; done
 
-docs: $(VENV)/.package ## write docs/commands.md anew from the commands' own help
+docs: $(VENV)/.test $(VENV)/.package ## write docs/commands.md, sums.md and checks.md anew
 	$(BIN)/python -m shimstock.faces.cli.commands_page > docs/commands.new
 	mv docs/commands.new docs/commands.md
+	$(BIN)/python -m shimstock.faces.cli.sums_page > docs/sums.new
+	mv docs/sums.new docs/sums.md
+	$(BIN)/python tests/published/page.py > docs/checks.new
+	mv docs/checks.new docs/checks.md
 
 clean: ## remove the environment and all caches; a shed is never touched
 	rm -rf $(VENV) .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache build dist
@@ -59,7 +63,7 @@ $(VENV)/.test: requirements/test.lock requirements/run.lock $(VENV)/.made
 	@touch $(VENV)/.run $@
 
 # Whichever lock was asked for comes first; the run lock serves when neither is there yet.
-$(VENV)/.package: pyproject.toml $(VENV)/.made | $(if $(filter test trade bench,$(MAKECMDGOALS)),$(VENV)/.test,$(VENV)/.run)
+$(VENV)/.package: pyproject.toml $(VENV)/.made | $(if $(filter test trade bench docs,$(MAKECMDGOALS)),$(VENV)/.test,$(VENV)/.run)
 	@$(PIP) install --no-build-isolation --no-deps --editable .
 	@touch $@
 

@@ -40,6 +40,12 @@ class Asked:
     shed: Path
 
 
+Later = Callable[[], Asked]
+"""Opens the shed when it is called: for a command that needs it only if a machine is named."""
+GIVEN = ("asked", "later")
+"""What a command is handed beside what was typed."""
+
+
 @dataclass
 class Opener:
     """Opens the shed, and holds what was said before the command."""
@@ -63,7 +69,7 @@ class Made:
         """Add it to the program, or to its family there."""
         settings = {"ignore_unknown_options": True} if self.values else None
         name = self.path.split()[-1]
-        epilog = _epilog(self.example, self.keys)
+        epilog = epilog_of(self.example, self.keys)
         app.command(name, epilog=epilog, context_settings=settings)(self.run)
 
 
@@ -96,7 +102,7 @@ class Commands:
         """
 
         def make(work: Callable[..., Answer]) -> Callable[..., None]:
-            run = _wrapped(work, shed)
+            run = wrapped(work, shed)
             self.made.append(Made(path, example, keys, run, values))
             return run
 
@@ -114,14 +120,22 @@ class Commands:
             made.add_to(family)
 
 
-def _wrapped(work: Callable[..., Answer], shed: bool) -> Callable[..., None]:
+def wrapped(work: Callable[..., Answer], shed: bool) -> Callable[..., None]:
+    """The work with what all commands share: --json, the shed and who, and the printing."""
+    later = "later" in inspect.signature(work).parameters
+
     @wraps(work)
     def wrapper(ctx: typer.Context, **given: Any) -> None:
         as_json, folder, who = (given.pop(name) for name in ("json_", "shed_", "who_"))
+        opener: Opener = ctx.obj
+
+        def open_it() -> Asked:
+            return Asked(who or opener.who or _login(), opener.open(folder or opener.shed))
+
         if shed:
-            opener: Opener = ctx.obj
-            opened = opener.open(folder or opener.shed)
-            given["asked"] = Asked(who or opener.who or _login(), opened)
+            given["asked"] = open_it()
+        elif later:
+            given["later"] = open_it
         answer = work(**given)
         _print(answer, as_json)
         if answer.faults:
@@ -150,7 +164,7 @@ def _sign(wrapper: Callable[..., None], work: Callable[..., Answer]) -> None:
     keyword = inspect.Parameter.KEYWORD_ONLY
     parameters = [
         inspect.Parameter("ctx", keyword, annotation=typer.Context),
-        *(p.replace(kind=keyword) for p in own if p.name != "asked"),
+        *(p.replace(kind=keyword) for p in own if p.name not in GIVEN),
         *(
             inspect.Parameter(name, keyword, annotation=kind, default=default)
             for name, (kind, default) in shared.items()
@@ -167,7 +181,8 @@ def _login() -> str:
     return os.environ.get("SHIMSTOCK_WHO") or getpass.getuser()
 
 
-def _epilog(example: str, keys: Mapping[str, str]) -> str:
+def epilog_of(example: str, keys: Mapping[str, str]) -> str:
+    """What stands below a command's options: an example, and what --json prints."""
     width = max(map(len, keys))
     lines = [
         textwrap.fill(

@@ -124,6 +124,12 @@ def _named_wrongly(error: Exception) -> Wrong:
     return Wrong([f"{wrong}."], [would] if would else [], not_understood=True)
 
 
+def _not_possible(error: Exception) -> Wrong:
+    what, rule = getattr(error, "what", ""), getattr(error, "rule", "")
+    would = getattr(error, "would_do", "")
+    return Wrong([f"{what} {rule}."], [would] if would else [], not_understood=True)
+
+
 def _cannot(error: Exception) -> Wrong:
     return Wrong([str(error)])
 
@@ -164,6 +170,7 @@ _SAY = {
     "NotFound": _not_found,
     "SlippedDigit": _slipped,
     "NotUnderstood": _not_understood,
+    "NotPossible": _not_possible,
     "Refused": _refused,
     "BookErrors": _faults,
     "CannotStart": _cannot,

@@ -105,6 +105,12 @@ class Input:
         return self.default is inspect.Parameter.empty
 
     @property
+    def said(self) -> str:
+        """What it means, without the unit that its docstring names."""
+        own = r",? in (the \w+ of )?`unit`|, (a count|no unit)(?=[;.]|$)"
+        return re.sub(own, "", self.meaning).rstrip(".")
+
+    @property
     def option(self) -> str:
         """As it is typed after `shimstock sum`."""
         return f"--{self.name.strip('_').replace('_', '-')}"
@@ -235,7 +241,7 @@ def _one_held(one: Input, takes: Of, value: float, unit: str) -> list[str]:
     if not isfinite(value):
         raise NotPossible(said, "is no number", "type one in figures")
     if not takes.holds(value):
-        raise NotPossible(said, f"must be {takes.rule}", f"it is {one.meaning.rstrip('.')}")
+        raise NotPossible(said, f"must be {takes.rule}", f"it means: {one.said}")
     if takes.known and not takes.known[0] <= value <= takes.known[1]:
         low, high = takes.known
         where = f"{low:g} to {high:g}, where the source holds"

@@ -32,8 +32,8 @@ INCH_UNITS = frozenset(
         "lbf/in",
     )
 )
-# A torque in the metric system comes out in N.mm; nobody's spanner reads that.
-SHOP_UNIT = {"N.mm": "N.m"}
+# What comes out in N.mm and mm3, as a spanner and a measuring glass show it.
+SHOP_UNIT = {"N.mm": "N.m", "mm3": "cc"}
 YES, NO = ("yes", "y", "true", "1"), ("no", "n", "false", "0")
 
 
@@ -98,6 +98,7 @@ def work_out(
     unit = _unit(sum_, texts)
     given = tuple(_given(one, texts[one.name], unit) for one in sum_.inputs if one.name in texts)
     arguments = {each.name: each.value for each in given}
+    given += tuple(_taken(one, unit) for one in sum_.inputs if _is_taken(one, texts))
     if unit is not None:
         arguments["unit"] = unit
     worked: Worked[Any] = function_of(sum_.name)(**arguments)
@@ -137,7 +138,9 @@ def _texts(sum_: Sum, typed: Mapping[str, str], found: Mapping[str, Origin]) -> 
     missing = [one for one in sum_.inputs if one.needed and one.name not in texts]
     if missing:
         wanted = ", ".join(f"{one.option} ({one.meaning.rstrip('.')})" for one in missing)
-        raise NotUnderstood(sum_.name, f"still needs {wanted}", (f"{sum_.name} {sum_.example}",))
+        raise NotUnderstood(
+            sum_.name, f"still needs {wanted}", (f"shimstock sum {sum_.name} {sum_.example}",)
+        )
     return texts
 
 
@@ -168,6 +171,17 @@ def _said(text: str) -> str | None:
 def _given(one: Input, text: Origin, unit: str | None) -> Given:
     said = one.takes.in_unit(unit) if isinstance(one.takes, Of) else ""
     return Given(one.name, text.text, value_of(one, text.text, unit), said, text.origin)
+
+
+def _is_taken(one: Input, texts: Mapping[str, Origin]) -> bool:
+    """Whether a parameter that was left out counts all the same, as one that is a number."""
+    return one.name not in texts and isinstance(one.takes, Of | tuple) and bool(one.default)
+
+
+def _taken(one: Input, unit: str | None) -> Given:
+    said = one.takes.in_unit(unit) if isinstance(one.takes, Of) else ""
+    shown = f"{one.default:g}" if isinstance(one.default, int | float) else str(one.default)
+    return Given(one.name, shown, one.default, said, LEFT_OUT)
 
 
 def value_of(one: Input, text: str, unit: str | None = None) -> Any:

@@ -1,0 +1,156 @@
+"""The command sum: the trade's sums, each with its own options, made when it is asked for."""
+
+from __future__ import annotations
+
+import inspect
+from typing import TYPE_CHECKING, Annotated, Any
+
+import typer
+from typer.core import TyperGroup
+
+from shimstock.faces.cli.command import Json, Later, Made, epilog_of, wrapped
+from shimstock.faces.cli.shown import Answer, Heading, Table
+
+if TYPE_CHECKING:
+    from shimstock.trade.sums.declare import Input, Sum
+
+KEYS = {
+    "sum": "its name",
+    "given": "by input: typed, value, unit, and its origin",
+    "steps": "the working, line by line",
+    "results": "by name: value and unit",
+    "source": "where the formula stands in print",
+    "cautions": "what belongs to the work",
+}
+EXAMPLE = "shimstock sum ring-gap --bore '3 1/2 in'"
+Wanted = Annotated[
+    str,
+    typer.Option("--in", metavar="UNITS", help="Units for the results, with commas between."),
+]
+Machine = Annotated[
+    list[str] | None,
+    typer.Argument(
+        metavar="MACHINE WHERE",
+        help="Take what its book and readings hold; WHERE is a joint, figure or train.",
+    ),
+]
+
+
+class OneByOne(TyperGroup):
+    """Finds a sum by its name and makes its command; the others are not looked at."""
+
+    def list_commands(self, ctx: typer.Context) -> list[str]:  # type: ignore[override]
+        """None: there are too many for a help page; `shimstock sum` lists them by family."""
+        return []
+
+    def get_command(self, ctx: typer.Context, cmd_name: str) -> Any:  # type: ignore[override]
+        """The command of one sum. Raises NotUnderstood with the names that are near."""
+        from shimstock.trade.sums.find import find_sum
+
+        return command_of(find_sum(cmd_name))
+
+
+def command_of(sum_: Sum) -> Any:
+    """A sum as a command: an option for each input, its source and example below them."""
+    from shimstock.faces.cli.sum_lines import below_options
+
+    app = typer.Typer(rich_markup_mode=None, add_completion=False)
+    about = "\n\n".join(each for each in (sum_.sentence, sum_.remarks) if each)
+    app.command(sum_.name, help=about, epilog=below_options(sum_))(_run(sum_))
+    return typer.main.get_command(app)
+
+
+def _run(sum_: Sum) -> Any:
+    def work(*, later: Later, machine: Machine = None, in_: Wanted = "", **typed: Any) -> Answer:
+        from shimstock.faces.cli.sum_lines import answer_of
+        from shimstock.trade.sums.typed import work_out
+
+        said = {name: _text(value) for name, value in typed.items() if value is not None}
+        found = _found(later, sum_, machine, said) if machine else {}
+        units = [unit for unit in in_.split(",") if unit.strip()]
+        return answer_of(work_out(sum_, said, found=found, wanted=units))
+
+    keyword = inspect.Parameter.KEYWORD_ONLY
+    first = [
+        inspect.Parameter("later", keyword, annotation=Later),
+        inspect.Parameter("machine", keyword, annotation=Machine, default=None),
+    ]
+    own = [
+        inspect.Parameter(one.name, keyword, annotation=_option(one), default=None)
+        for one in sum_.inputs
+    ]
+    last = inspect.Parameter("in_", keyword, annotation=Wanted, default="")
+    work.__signature__ = inspect.Signature([*first, *own, last])  # type: ignore[attr-defined]
+    return wrapped(work, shed=False)
+
+
+def _found(later: Later, sum_: Sum, machine: list[str], said: dict[str, str]) -> dict[str, Any]:
+    """What the machine's book and readings hold for a sum."""
+    later()
+    from shimstock.faces.cli.looking import see
+    from shimstock.workshop.for_sums import found_for
+
+    seen = see(machine[0])
+    return dict(found_for(seen.row, sum_, machine[1:], typed=said))
+
+
+def _option(one: Input) -> Any:
+    from shimstock.faces.cli.sum_lines import help_of, metavar_of
+
+    if isinstance(one.default, bool):
+        flag = typer.Option(f"{one.option}/--no-{one.option[2:]}", help=help_of(one))
+        return Annotated[bool | None, flag]
+    option = typer.Option(one.option, metavar=metavar_of(one), help=help_of(one))
+    return Annotated[str | None, option]
+
+
+def _text(value: str | bool) -> str:
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    return value
+
+
+class Family:
+    """The command sum as a family: one command that is many."""
+
+    made = (Made("sum", EXAMPLE, KEYS, lambda: None, False),)
+
+    def add_to(self, app: typer.Typer) -> None:
+        """Add it to the program."""
+        group = typer.Typer(
+            cls=OneByOne,
+            invoke_without_command=True,
+            rich_markup_mode=None,
+            epilog=f"{epilog_of(EXAMPLE, KEYS)}\n\n\b\n  shimstock sum NAME --help"
+            " says what one takes, its units and its source.",
+        )
+        group.callback()(list_sums)
+        app.add_typer(group, name="sum")
+
+
+def list_sums(ctx: typer.Context, json_: Json = False) -> None:
+    """Do one of the trade's sums and show its working; alone, list them all by family.
+
+    Type NAME and its options: shimstock sum NAME [MACHINE [WHERE]...] --option VALUE.
+    """
+    if ctx.invoked_subcommand is None:
+        wrapped(_listing, shed=False)(ctx=ctx, json_=json_, shed_=None, who_=None)
+
+
+def _listing() -> Answer:
+    """Every sum by family, with a sentence each."""
+    from shimstock.trade.sums.find import all_sums
+
+    every = all_sums()
+    data = {
+        family: [{"sum": each.name, "about": each.sentence} for each in sums]
+        for family, sums in every.items()
+    }
+    shown: list[Any] = []
+    for family, sums in every.items():
+        rows = [(each.name, each.sentence) for each in sums]
+        shown += [Heading(family), Table(("sum", "what it works out"), rows)]
+    return Answer({"families": data}, shown)
+
+
+commands = Family()

@@ -1,0 +1,99 @@
+import json
+import subprocess
+import sys
+
+import pytest
+
+from shimstock.faces.cli.sum_lines import typed_as
+from shimstock.trade.sums.find import all_sums
+
+SUMS = [each for sums in all_sums().values() for each in sums]
+HEAVY = {"django", "yaml", "numpy", "scipy", "matplotlib", "pint", "ortools", "pydantic"}
+
+
+def test_alone_it_lists_every_sum_with_a_sentence(run):
+    ran = run("shimstock sum")
+
+    assert ran.code == 0
+    for each in SUMS:
+        assert f"\n{each.name} " in ran.out
+    as_json = json.loads(run("shimstock sum --json").out)
+    assert {s["sum"] for sums in as_json["families"].values() for s in sums} == {
+        each.name for each in SUMS
+    }
+
+
+@pytest.mark.parametrize("sum_", SUMS, ids=lambda s: s.name)
+def test_each_example_is_typed_as_its_help_shows_it(sum_, run):
+    told = run(f"shimstock sum {sum_.name} --help")
+    ran = run(f"{typed_as(sum_)} --json")
+
+    assert told.code == 0
+    assert " ".join(typed_as(sum_).split()) in " ".join(told.out.split())
+    assert "Source:" in told.out and "Answers:" in told.out
+    assert (ran.code, ran.err) == (0, "")
+    answer = json.loads(ran.out)
+    assert answer.keys() == {"sum", "given", "steps", "results", "source", "cautions"}
+    assert answer["results"]
+    assert all(result.keys() == {"value", "unit"} for result in answer["results"].values())
+
+
+@pytest.mark.parametrize("sum_", SUMS, ids=lambda s: s.name)
+def test_the_answer_fits_80_columns_and_ends_with_its_results(sum_, run):
+    ran = run(typed_as(sum_))
+
+    lines = ran.out.splitlines()
+    assert "Working" in lines and "Result" in lines
+    assert [line for line in lines if len(line) > 80] == []
+    for text in sum_.cautions:
+        assert " ".join(text.split()) in " ".join(ran.out.split())
+
+
+def test_the_result_is_given_in_the_units_asked_for(run):
+    inches = json.loads(run("shimstock sum ring-gap --bore '88 mm' --in thou --json").out)
+    assert inches["results"]["least"]["unit"] == "thou"
+    assert inches["results"]["least"]["value"] == pytest.approx(12.126, abs=0.001)
+
+
+def test_whoever_types_inches_gets_the_working_in_inches(run):
+    metric = run("shimstock sum displacement --bore '108 mm' --stroke '133 mm'").out
+    inch = run("shimstock sum displacement --bore '4 1/4 in' --stroke '5 1/4 in'").out
+    assert "D = 108 mm; bore" in metric
+    assert "D = 4.25 in; bore" in inch
+    assert "74.478 in3" in inch
+
+
+@pytest.mark.parametrize(
+    ("typed", "wrong", "would"),
+    [
+        ("ringgap", "ringgap is no sum of this book", "ring-gap"),
+        ("ring-gap", "still needs --bore (diameter of the bore", "shimstock sum ring-gap --bore"),
+        ("ring-gap --bore '88 psi'", "88 psi is a pressure; bore is a length", "5.7592"),
+        ("ring-gap --bore -3", "bore −3 in must be above 0", "it means: diameter of the bore"),
+        ("ring-gap --bore 3 --least 0.01", "must not be above most", "swap them"),
+        ("ring-gap --bore 3 --in psi", "psi is no unit for any of these results", "in"),
+        ("ring-gap --bore 3 --in furlong", "furlong is no unit known here", "mm"),
+        ("ring-gap --unit ohm --bore 3", "unit ohm", ""),
+        ("displacement --bore 3 --stroke 4 --cylinders 2.5", "2.5 is no whole number", "2"),
+        ("ring-gap --boar 3", "No such option", "--help"),
+    ],
+)
+def test_what_cannot_be_is_refused_with_the_next_move(typed, wrong, would, run):
+    ran = run(f"shimstock sum {typed}")
+
+    assert ran.code == 2
+    assert ran.out == ""
+    said = " ".join(ran.err.split())
+    assert wrong in said
+    assert would in said
+
+
+def test_a_sum_loads_nothing_heavy():
+    code = (
+        "import sys; from shimstock.faces.cli.main import run\n"
+        "try: run(['sum', 'ring-gap', '--bore', '3 in', '--in', 'mm'])\n"
+        "except SystemExit: pass\n"
+        "print(*sys.modules)"
+    )
+    ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert set(ran.stdout.splitlines()[-1].split()) & HEAVY == set()
