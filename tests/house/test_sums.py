@@ -190,14 +190,13 @@ def drive(sum_: Sum, data: st.DataObject, how: Any) -> None:
         assert isinstance(answer.value, str) or abs(answer.value) < float("inf"), name
 
 
-@pytest.mark.parametrize(
-    "read",
-    {i.takes.example: i.takes for s in SUMS.values() for i in s.inputs if isinstance(i.takes, Read)}
-    .values(),
-    ids=lambda read: read.example,
-)  # fmt: skip
-@given(text=st.text(max_size=30))
-@MANY
+READS = [
+    one.takes for sum_ in SUMS.values() for one in sum_.inputs if isinstance(one.takes, Read)
+]  # fmt: skip
+
+
+@given(read=st.sampled_from(READS), text=st.text(max_size=30))
+@settings(MANY, max_examples=1000)
 def test_texts_are_read_or_refused_in_words(read, text):
     assert read.parse(read.example) is not None
     for typed in (text, read.example + text, text + read.example, read.example[:-1]):

@@ -29,7 +29,8 @@ def test_each_example_is_typed_as_its_help_shows_it(sum_, run):
     ran = run(f"{typed_as(sum_)} --json")
 
     assert told.code == 0
-    assert " ".join(typed_as(sum_).split()) in " ".join(told.out.split())
+    assert " ".join(typed_as(sum_).split()) in " ".join(told.out.replace("\\\n", "").split())
+    assert [line for line in told.out.splitlines() if len(line) > 80] == []
     assert "Source:" in told.out and "Answers:" in told.out
     assert (ran.code, ran.err) == (0, "")
     answer = json.loads(ran.out)

@@ -1,5 +1,6 @@
 """Writes a book to fill in: the maker's figures, each beside the starter's stand-in."""
 
+import json
 from collections.abc import Iterator
 
 from shimstock.trade.machine.book import Book, Figure
@@ -10,7 +11,7 @@ def new_book(name: str, starter: str, base: Book) -> str:
 
     name: the book's own name. starter: the starter's name. base: the starter, read.
     """
-    return "\n".join([*_head(name, starter, base), *_figures(base), ""])
+    return "\n".join([*_head(name, starter, base), *_data(base), *_figures(base), ""])
 
 
 def _head(name: str, starter: str, base: Book) -> Iterator[str]:
@@ -27,6 +28,17 @@ def _head(name: str, starter: str, base: Book) -> Iterator[str]:
     yield "# A joint or part that this machine has not: its name with nothing after the colon."
     yield "joints:"
     yield "#  name-of-a-joint:"
+
+
+def _data(base: Book) -> Iterator[str]:
+    if base.data:
+        yield ""
+        yield "data:"
+    for key, datum in base.data.items():
+        quoted = json.dumps(datum.value, ensure_ascii=False)
+        yield f"#  {key}:"
+        yield f"#    value: {quoted if ':' in datum.value else datum.value}"
+        yield "#    page:"
 
 
 def _figures(base: Book) -> Iterator[str]:

@@ -15,11 +15,11 @@ from shimstock.trade.sums.declare import Input, Of, Read, Sum
 if TYPE_CHECKING:
     from shimstock.trade.sums.typed import Done, Given, Result
 
-# The other system's unit, shown in brackets beside a result.
+# Other units, of the other system mostly, shown in brackets beside a result.
 BESIDE = {
     "in": "mm", "mm": "in", "ft": "m", "m": "ft", "in2": "mm2", "mm2": "in2", "in3": "cc",
     "lbf": "N", "N": "lbf", "kN": "lbf", "psi": "MPa", "MPa": "psi", "bar": "psi", "kPa": "psi",
-    "ksi": "MPa", "lbf.in": "N.m", "lbf.ft": "N.m", "N.m": "lbf.ft", "N/mm": "lbf/in",
+    "ksi": "MPa", "lbf.in": "lbf.ft N.m", "lbf.ft": "N.m", "N.m": "lbf.ft", "N/mm": "lbf/in",
     "lbf/in": "N/mm", "degC": "degF", "degF": "degC", "K": "Fdeg", "hp": "kW", "kW": "hp",
     "mph": "km/h", "km/h": "mph", "kg": "lb", "lb": "kg", "l": "gal", "gal": "l", "cc": "in3",
     "l/min": "gal/min", "gal/min": "l/min", "m/s": "ft/min", "m2": "ft2", "ft2": "m2",
@@ -72,11 +72,11 @@ def said(result: Result) -> str:
     if isinstance(result.value, str):
         return result.value
     text = f"{written(result.value, RESULT_DIGITS)} {result.unit}".strip()
-    other = BESIDE.get(result.unit)
-    if other is None:
-        return text
-    beside = written(convert(result.value, result.unit, other), RESULT_DIGITS)
-    return f"{text} ({beside} {other})"
+    beside = [
+        f"{written(convert(result.value, result.unit, other), RESULT_DIGITS)} {other}"
+        for other in BESIDE.get(result.unit, "").split()
+    ]
+    return f"{text} ({', '.join(beside)})" if beside else text
 
 
 def help_of(one: Input) -> str:
@@ -125,7 +125,20 @@ def below_options(sum_: Sum) -> str:
     answers = ", ".join(f"{_plain(n)} ({_in(result)})" for n, result in done.results.items())
     lines = textwrap.wrap(f"Answers: {answers}.", 76) + textwrap.wrap(f"Source: {sum_.source}", 76)
     said = "\n".join(["\b", *lines])
-    return f"{said}\n\n\b\nExample:\n  {typed_as(sum_)}"
+    return f"{said}\n\n\b\nExample:\n{_over_lines(typed_as(sum_))}"
+
+
+def _over_lines(typed: str) -> str:
+    """A long line of typing broken before its options, as a shell takes it."""
+    lines = [""]
+    for i, part in enumerate(typed.split(" --")):
+        piece = f" --{part}" if i else f"  {part}"
+        if len(lines[-1]) + len(piece) > 76:
+            lines[-1] += " \\"
+            piece = f"   {piece}"
+            lines.append("")
+        lines[-1] += piece
+    return "\n".join(lines)
 
 
 def _in(result: Result) -> str:

@@ -9,7 +9,7 @@ from shimstock.trade.numbers.quantity import convert
 from shimstock.trade.numbers.uncertainty import of_difference
 from shimstock.trade.numbers.units import Length, PerInch, Teeth
 from shimstock.trade.numbers.working import Working
-from shimstock.trade.sums.gears.lash_at_end import lash_from_end
+from shimstock.trade.sums.gears.lash_from_end import lash_from_end
 from shimstock.trade.sums.gears.pitch_radius import pitch_radius
 from shimstock.trade.sums.gears.train_ratio import train_ratio
 

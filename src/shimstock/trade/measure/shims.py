@@ -12,7 +12,8 @@ from shimstock.trade.numbers.quantity import show
 from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.shims.shim_thickness import shim_thickness
-from shimstock.trade.sums.stacks.stack import Link, stack
+from shimstock.trade.sums.stacks._links import Link
+from shimstock.trade.sums.stacks.stack import stack
 
 TICKS = 1_000_000
 """Steps in one unit: shims are told apart to a millionth of an inch or millimetre."""

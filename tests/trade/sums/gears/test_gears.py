@@ -8,7 +8,8 @@ from shimstock.trade.sums.gears.angular_play import angular_play
 from shimstock.trade.sums.gears.backlash_from_centre_distance import backlash_from_centre_distance
 from shimstock.trade.sums.gears.centre_distance import centre_distance
 from shimstock.trade.sums.gears.exact_backlash import exact_backlash
-from shimstock.trade.sums.gears.lash_at_end import lash_at_end, lash_from_end
+from shimstock.trade.sums.gears.lash_at_end import lash_at_end
+from shimstock.trade.sums.gears.lash_from_end import lash_from_end
 from shimstock.trade.sums.gears.pitch_radius import pitch_radius
 from shimstock.trade.sums.gears.recommended_backlash import TABLE, recommended_backlash
 from shimstock.trade.sums.gears.train_ratio import train_ratio
@@ -117,7 +118,7 @@ def test_agma_recommended_backlash(centre, pitch, least, most):
 
 
 @pytest.mark.parametrize(
-    ("centre", "pitch"), [(4, 8), (121, 1), (0, 12), (15, 20), (15, 0.4), (110, 2)]
+    ("centre", "pitch"), [(4, 8), (121, 1), (15, 20), (15, 0.4), (110, 2)]
 )
 def test_where_the_table_is_empty_it_says_so(centre, pitch):
     with pytest.raises(ValueError, match="maker's book"):
@@ -187,9 +188,9 @@ def test_lash_there_and_back(lash, radius, ratio, end):
 
 
 def test_what_no_gear_can_be_is_refused():
-    with pytest.raises(ValueError, match="between 0 and 45"):
+    with pytest.raises(ValueError, match="above 0 and below 45"):
         backlash_from_centre_distance(spread=Length(0.01), pressure_angle=Deg(90))
-    with pytest.raises(ValueError, match="not below 0"):
+    with pytest.raises(ValueError, match="at least 0"):
         exact_backlash(centre=Length(5), spread=Length(-0.01), pressure_angle=Deg(20))
     with pytest.raises(ValueError, match="two gears with teeth"):
         train_ratio(meshes=[])
@@ -199,7 +200,7 @@ def test_what_no_gear_can_be_is_refused():
         lash_at_end(lash=Length(0.01), radius=Length(0), ratio=1, end_radius=Length(10))
     with pytest.raises(ValueError, match="above 0"):
         angular_play(lash=Length(0.01), radius=Length(0))
-    with pytest.raises(ValueError, match="> 0"):
+    with pytest.raises(ValueError, match="at least 1"):
         pitch_radius(teeth=Teeth(0), diametral_pitch=PerInch(8))
-    with pytest.raises(ValueError, match="> 0"):
+    with pytest.raises(ValueError, match="at least 1"):
         centre_distance(driving=Teeth(0), driven=Teeth(9), circular_pitch=Length(1))

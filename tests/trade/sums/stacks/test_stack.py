@@ -5,7 +5,8 @@ import pytest
 
 from published.as_printed import as_printed
 from shimstock.trade.numbers.units import Length
-from shimstock.trade.sums.stacks.stack import Link, stack
+from shimstock.trade.sums.stacks._links import Link
+from shimstock.trade.sums.stacks.stack import stack
 from shimstock.trade.sums.stacks.tolerance_scale import tolerance_scale
 
 
@@ -91,7 +92,7 @@ def test_a_link_may_count_by_any_share():
 
 
 def test_what_is_no_stack_is_refused():
-    with pytest.raises(ValueError, match="at least one link"):
+    with pytest.raises(ValueError, match="needs a link"):
         stack(links=[])
     with pytest.raises(ValueError, match="below 0"):
         stack(links=links((1, -0.1, 1)))

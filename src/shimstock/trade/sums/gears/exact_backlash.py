@@ -1,11 +1,18 @@
 from math import acos, cos, degrees, radians, tan
+from typing import Annotated
 
 from shimstock.trade.numbers.units import Deg, Length
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.declare import Of, a_sum
 
 
+@a_sum(example="--centre '4 2/3 in' --spread '0.020 in' --pressure-angle 20")
 def exact_backlash(
-    *, centre: Length, spread: Length, pressure_angle: Deg, unit: str = "in"
+    *,
+    centre: Annotated[Length, Of("length", above=0)],
+    spread: Annotated[Length, Of("length", least=0)],
+    pressure_angle: Annotated[Deg, Of("deg", above=0, below=45, found="pressure angle")],
+    unit: str = "in",
 ) -> Worked[Length]:
     """Backlash of two spur gears without lash at their true centres, moved apart by any amount.
 
@@ -13,7 +20,6 @@ def exact_backlash(
     spread: how far apart they moved from there, in `unit`.
     pressure_angle: of the teeth at `centre`, in deg.
     unit: unit of the lengths, such as in or mm.
-    Raises ValueError where the gears would come closer than without lash.
     Source: geometry of the involute, j = 2·C'·(inv φ' − inv φ) with cos φ' = C·cos φ/C'.
 
     >>> got = exact_backlash(
@@ -21,20 +27,23 @@ def exact_backlash(
     >>> round(got.value, 4)
     0.2218
     """
-    if not (centre > 0 and spread >= 0 and 0 < pressure_angle < 45):
-        raise ValueError(
-            f"centre {centre:g} {unit} must be above 0, spread {spread:g} {unit} not below 0, "
-            f"pressure angle {pressure_angle:g} deg between 0 and 45"
-        )
-    w = Working(source="geometry of the involute")
+    w = Working()
     w.given("C", centre, unit, meaning="centre distance without lash")
     w.given("ΔC", spread, unit, meaning="centres moved apart by")
     w.given("φ", pressure_angle, "deg", meaning="pressure angle")
     apart = w.step("C'", "C + ΔC", centre + spread, unit)
     running = acos(centre * cos(radians(pressure_angle)) / apart)
-    w.step("φ'", "arccos(C·cos(φ)/C')·180/π", degrees(running), "deg", meaning="running angle")
+    w.step(
+        "φ'",
+        "arccos(C·cos(φ)/C')·180/π",
+        degrees(running),
+        "deg",
+        meaning="running angle",
+        answer="running_angle",
+    )
     lash = 2 * apart * (_inv(running) - _inv(radians(pressure_angle)))
-    w.step("j", "2·C'·(inv(φ') − inv(φ))", lash, unit, meaning="backlash at the running pitch line")
+    meaning = "backlash at the running pitch line"
+    w.step("j", "2·C'·(inv(φ') − inv(φ))", lash, unit, meaning=meaning, answer="backlash")
     return Worked(Length(lash), w)
 
 

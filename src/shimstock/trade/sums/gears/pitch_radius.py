@@ -1,22 +1,28 @@
+from typing import Annotated
+
 from shimstock.trade.numbers.units import Inch, PerInch, Teeth
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.declare import Of, a_sum
 
 
-def pitch_radius(*, teeth: Teeth, diametral_pitch: PerInch) -> Worked[Inch]:
+@a_sum(example="--teeth 32 --diametral-pitch 8")
+def pitch_radius(
+    *,
+    teeth: Annotated[Teeth, Of("", least=1, found="driven teeth")],
+    diametral_pitch: Annotated[PerInch, Of("", above=0, found="pitch")],
+) -> Worked[Inch]:
     """Radius at which a gear of an inch pitch meets its mate, in inches.
 
     teeth: number of teeth, a count.
     diametral_pitch: teeth per inch of pitch diameter.
-    Raises ValueError where either is not above 0.
     Source: definition of diametral pitch, P_d = N/d.
 
     >>> pitch_radius(teeth=Teeth(32), diametral_pitch=PerInch(8)).value
     2.0
     """
-    if teeth <= 0 or diametral_pitch <= 0:
-        raise ValueError(f"{teeth} teeth at diametral pitch {diametral_pitch:g}: both must be > 0")
-    w = Working(source="definition of diametral pitch")
-    w.given("N", teeth, "teeth")
+    w = Working()
+    w.given("N", teeth, "teeth", meaning="teeth")
     w.given("P_d", diametral_pitch, "1/in", meaning="diametral pitch")
-    radius = w.step("r", "N/(2·P_d)", teeth / (2 * diametral_pitch), "in", meaning="pitch radius")
+    radius = teeth / (2 * diametral_pitch)
+    w.step("r", "N/(2·P_d)", radius, "in", meaning="pitch radius", answer="radius")
     return Worked(Inch(radius), w)

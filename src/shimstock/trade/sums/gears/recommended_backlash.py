@@ -1,7 +1,10 @@
+from typing import Annotated
+
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.units import Inch, PerInch
 from shimstock.trade.numbers.working import Worked, Working
-
-SOURCE = "AGMA recommended backlash ranges for coarse pitch gears"
+from shimstock.trade.sums.cautions import BOOK_FIRST
+from shimstock.trade.sums.declare import Of, a_sum
 
 # Centre distance up to (in), then least and most backlash in thousandths of an inch for
 # diametral pitches from 0.5, 2, 3.5, 6 and 10 up; None where the table is empty.
@@ -19,13 +22,18 @@ TABLE: tuple[tuple[float, tuple[tuple[int, int] | None, ...]], ...] = (
 )
 
 
-def recommended_backlash(*, centre: Inch, diametral_pitch: PerInch) -> Worked[tuple[Inch, Inch]]:
+@a_sum(example="--centre '7 in' --diametral-pitch 8", cautions=(BOOK_FIRST,))
+def recommended_backlash(
+    *,
+    centre: Annotated[Inch, Of("in", above=0)],
+    diametral_pitch: Annotated[PerInch, Of("", above=0, found="pitch")],
+) -> Worked[tuple[Inch, Inch]]:
     """Least and most backlash that general practice gives a pair of coarse pitch gears, in inches.
 
     The maker's figure for the machine in hand beats this table.
     centre: centre distance, in inches.
     diametral_pitch: teeth per inch of pitch diameter, 0.5 to below 20.
-    Raises ValueError where the table says nothing.
+    Raises NotPossible where the table says nothing.
     Source: AGMA recommended backlash ranges for coarse pitch gears.
 
     >>> recommended_backlash(centre=Inch(7), diametral_pitch=PerInch(8)).value
@@ -33,16 +41,19 @@ def recommended_backlash(*, centre: Inch, diametral_pitch: PerInch) -> Worked[tu
     """
     found = _looked_up(centre, diametral_pitch)
     if found is None:
-        raise ValueError(
-            f"the table says nothing for a centre distance of {centre:g} in at diametral pitch "
-            f"{diametral_pitch:g}; take the figure from the maker's book"
+        raise NotPossible(
+            f"centre distance {centre:g} in at diametral pitch {diametral_pitch:g}",
+            "is not in the table",
+            "take the figure from the maker's book",
         )
-    w = Working(source=SOURCE, cautions=["The maker's figure beats a general table."])
+    w = Working()
     w.given("C", centre, "in", meaning="centre distance")
     w.given("P_d", diametral_pitch, "1/in", meaning="diametral pitch")
     least, most = (Inch(thou / 1000) for thou in found)
-    w.given("j_min", least, "in", meaning="least backlash, from the table")
-    w.given("j_max", most, "in", meaning="most backlash, from the table")
+    w.given("J_1", found[0], "thou", meaning="least, from the table")
+    w.given("J_2", found[1], "thou", meaning="most, from the table")
+    w.step("j_min", "J_1/1000", least, "in", meaning="least backlash", answer="least")
+    w.step("j_max", "J_2/1000", most, "in", meaning="most backlash", answer="most")
     return Worked((least, most), w)
 
 

@@ -1,9 +1,12 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import cos, radians, sin
+from typing import Annotated
 
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.declare import Of, a_sum
 
 
 @dataclass(frozen=True)
@@ -16,12 +19,15 @@ class Roundness:
     out_of_round: Length
 
 
-def roundness(*, readings: Sequence[Length], unit: str = "in") -> Worked[Roundness]:
+@a_sum(example="--readings '3, 1, -1, -3, -2, 0, 2, 3' --unit thou")
+def roundness(
+    *, readings: Annotated[Sequence[Length], Of("length")], unit: str = "in"
+) -> Worked[Roundness]:
     """Out-of-round of a part turned under a dial, with its being off centre taken out.
 
     readings: dial readings at equal steps of one full turn, in `unit`; at least four, better eight.
     unit: unit of the lengths, such as in or mm.
-    Raises ValueError for fewer than four readings.
+    Raises NotPossible for fewer than four readings.
     Source: least squares reference circle of roundness measurement, equally spaced readings.
 
     >>> got = roundness(readings=[Length(r) for r in (3, 1, -3, -1)], unit="thou").value
@@ -30,20 +36,43 @@ def roundness(*, readings: Sequence[Length], unit: str = "in") -> Worked[Roundne
     """
     count = len(readings)
     if count < 4:
-        raise ValueError(f"{count} readings are too few; take at least four, at equal steps")
-    w = Working(source="least squares reference circle, equally spaced readings")
+        raise NotPossible(f"{count} readings", "are too few", "take four or more, at equal steps")
+    w = Working()
     turns = [_given(w, i, reading, count, unit) for i, reading in enumerate(readings, 1)]
     pairs = list(zip(readings, turns, strict=True))
-    mean = w.step("m", f"({_sum('r_{}', count)})/{count}", sum(readings) / count, unit)
+    mean = w.step(
+        "m", f"({_sum('r_{}', count)})/{count}", sum(readings) / count, unit, meaning="mean reading"
+    )
     x = 2 / count * sum(r * cos(t) for r, t in pairs)
     y = 2 / count * sum(r * sin(t) for r, t in pairs)
-    w.step("a", f"2/{count}·({_sum('r_{}·cos(θ_{})', count)})", x, unit, meaning="off at 0 deg")
-    w.step("b", f"2/{count}·({_sum('r_{}·sin(θ_{})', count)})", y, unit, meaning="off at 90 deg")
+    w.step(
+        "a",
+        f"2/{count}·({_sum('r_{}·cos(θ_{})', count)})",
+        x,
+        unit,
+        meaning="off at 0 deg",
+        answer="off_x",
+    )
+    w.step(
+        "b",
+        f"2/{count}·({_sum('r_{}·sin(θ_{})', count)})",
+        y,
+        unit,
+        meaning="off at 90 deg",
+        answer="off_y",
+    )
     left = [r - mean - x * cos(t) - y * sin(t) for r, t in pairs]
     for i, rest in enumerate(left, 1):
         w.step(f"e_{i}", f"r_{i} − m − a·cos(θ_{i}) − b·sin(θ_{i})", rest, unit)
     names = ", ".join(f"e_{i}" for i in range(1, count + 1))
-    out = w.step("Δr", f"max({names}) − min({names})", max(left) - min(left), unit)
+    out = w.step(
+        "Δr",
+        f"max({names}) − min({names})",
+        max(left) - min(left),
+        unit,
+        meaning="out of round",
+        answer="out_of_round",
+    )
     return Worked(Roundness(Length(mean), Length(x), Length(y), Length(out)), w)
 
 

@@ -1,23 +1,13 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Annotated
 
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.uncertainty import Component, rss, worst_case
 from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
-
-
-@dataclass(frozen=True)
-class Link:
-    """One dimension of a stack: what it is, its size ± tolerance, and how it counts.
-
-    `counts` is +1 where a larger size makes the result larger, −1 where it makes it smaller, or
-    any other share.
-    """
-
-    label: str
-    nominal: Length
-    tolerance: Length
-    counts: float = 1.0
+from shimstock.trade.sums.declare import Read, a_sum
+from shimstock.trade.sums.stacks._links import EXAMPLE, Link, read_links
 
 
 @dataclass(frozen=True)
@@ -29,12 +19,15 @@ class Stack:
     rss: Length
 
 
-def stack(*, links: Sequence[Link], unit: str = "in") -> Worked[Stack]:
+@a_sum(example="--links '+1.750 ± 0.003; -0.750 ± 0.001; -0.120 ± 0.005'")
+def stack(
+    *, links: Annotated[Sequence[Link], Read(read_links, EXAMPLE)], unit: str = "in"
+) -> Worked[Stack]:
     """The gap or play that a chain of dimensions leaves, and how far it can be from nominal.
 
-    links: the dimensions in order, in `unit`.
+    links: the dimensions in order, each with sign and ± tolerance, all in `unit`.
     unit: unit of the lengths, such as in or mm.
-    Raises ValueError without a link or with a tolerance below 0.
+    Raises NotPossible without a link or with a tolerance below 0.
     Source: dimensional chain arithmetic; the root of the sum of squares takes links as independent.
 
     >>> got = stack(links=[Link("bore", Length(1.750), Length(0.003)),
@@ -43,8 +36,8 @@ def stack(*, links: Sequence[Link], unit: str = "in") -> Worked[Stack]:
     (1.0, 0.004)
     """
     if not links or any(link.tolerance < 0 for link in links):
-        raise ValueError("a stack needs at least one link, and no tolerance below 0")
-    w = Working(source="dimensional chain: worst case, and root of the sum of squares")
+        raise NotPossible("a stack", "needs a link, and no tolerance below 0", "look at each")
+    w = Working()
     for i, link in enumerate(links, 1):
         w.given(f"x_{i}", link.nominal, unit, meaning=link.label)
         w.given(f"t_{i}", link.tolerance, unit, meaning=f"{link.label}, ±")
@@ -54,10 +47,11 @@ def stack(*, links: Sequence[Link], unit: str = "in") -> Worked[Stack]:
     parts = [Component(link.label, link.counts, link.tolerance) for link in links]
     worst, root = worst_case(parts), rss(parts)
     terms = [_share(link, i) for i, link in enumerate(links, 1)]
-    w.step("x", _signed(links), nominal, unit, meaning="nominal")
-    w.step("t_worst", " + ".join(terms), worst, unit, meaning="± at the worst")
+    w.step("x", _signed(links), nominal, unit, meaning="nominal", answer="nominal")
+    w.step("t_worst", " + ".join(terms), worst, unit, meaning="± at the worst", answer="worst")
     squares = " + ".join(f"({term})²" if "·" in term else f"{term}²" for term in terms)
-    w.step("t_rss", f"√({squares})", root, unit, meaning="± as root of the sum of squares")
+    meaning = "± as root of the sum of squares"
+    w.step("t_rss", f"√({squares})", root, unit, meaning=meaning, answer="likely")
     return Worked(Stack(Length(nominal), Length(worst), Length(root)), w)
 
 

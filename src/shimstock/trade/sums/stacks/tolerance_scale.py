@@ -1,9 +1,12 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 from math import sqrt
+from typing import Annotated
 
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.declare import Of, a_sum
 
 
 @dataclass(frozen=True)
@@ -14,8 +17,13 @@ class Scale:
     rss: float
 
 
+@a_sum(example="--bought '0.0015, 0.0025' --chosen '0.008, 0.002, 0.006' --wanted 0.015")
 def tolerance_scale(
-    *, bought: Sequence[Length], chosen: Sequence[Length], wanted: Length, unit: str = "in"
+    *,
+    bought: Annotated[Sequence[Length], Of("length", least=0)],
+    chosen: Annotated[Sequence[Length], Of("length", least=0)],
+    wanted: Annotated[Length, Of("length", above=0)],
+    unit: str = "in",
 ) -> Worked[Scale]:
     """By how much the tolerances that can be chosen must shrink, or may grow, to meet a total.
 
@@ -23,7 +31,7 @@ def tolerance_scale(
     chosen: tolerances that can, each ±, in `unit`.
     wanted: ± that the whole stack may have, in `unit`.
     unit: unit of the lengths, such as in or mm.
-    Raises ValueError where the bought parts alone use up what is wanted.
+    Raises NotPossible where the bought parts alone use up what is wanted.
     Source: proportional scaling of tolerances, worst case and root of the sum of squares.
 
     >>> got = tolerance_scale(bought=[Length(1)], chosen=[Length(2)], wanted=Length(3))
@@ -31,18 +39,33 @@ def tolerance_scale(
     (1.0, 1.4142)
     """
     if not chosen or sum(chosen) <= 0 or wanted <= sum(bought):
-        raise ValueError(
-            f"± {wanted:g} {unit} cannot be met: bought parts alone take {sum(bought):g} {unit}, "
-            "and something must be left to choose"
+        raise NotPossible(
+            f"± {wanted:g} {unit}",
+            f"cannot be met: bought parts alone take {sum(bought):g} {unit}",
+            "leave something to choose, or allow more",
         )
-    w = Working(source="proportional scaling of tolerances")
+    w = Working()
     w.given("T", wanted, unit, meaning="wanted ±")
     fixed, free = (_named(w, sign, values, unit) for sign, values in (("b", bought), ("t", chosen)))
     worst = (wanted - sum(bought)) / sum(chosen)
-    w.step("P_worst", f"(T − ({' + '.join(fixed) or '0'}))/({' + '.join(free)})", worst, "")
+    w.step(
+        "P_worst",
+        f"(T − ({' + '.join(fixed) or '0'}))/({' + '.join(free)})",
+        worst,
+        "",
+        meaning="chosen tolerances times this, at the worst",
+        answer="worst",
+    )
     squares = [" + ".join(f"{name}²" for name in names) or "0" for names in (fixed, free)]
     root = sqrt((wanted**2 - _squared(bought)) / _squared(chosen))
-    w.step("P_rss", f"√((T² − ({squares[0]}))/({squares[1]}))", root, "")
+    w.step(
+        "P_rss",
+        f"√((T² − ({squares[0]}))/({squares[1]}))",
+        root,
+        "",
+        meaning="times this, as root of squares",
+        answer="likely",
+    )
     return Worked(Scale(worst, root), w)
 
 
