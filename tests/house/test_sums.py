@@ -83,6 +83,7 @@ def test_the_example_as_typed_works_and_agrees_with_its_working(sum_):
     working = done.worked.working
     assert working.disagreements() == []
     assert done.results, "no result is named"
+    assert [name for name in done.results if "_" in name] == []
     assert working.source
     assert set(sum_.cautions) <= set(working.cautions)
 

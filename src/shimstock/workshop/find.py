@@ -14,9 +14,12 @@ if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
 
 
-class _Named(Protocol):
+class Named(Protocol):
+    """A thing of a book that has a name, and perhaps a mark."""
+
     @property
-    def name(self) -> str | None: ...
+    def name(self) -> str | None:
+        """What it is called."""
 
 
 def find_machine(typed: str | Machine, *, lock: bool = False) -> Machine:
@@ -73,6 +76,14 @@ def find_point(book: Book, typed: str, open_points: Iterable[str] = ()) -> str:
     return _find("point", typed, {key: _Plain(key) for key in (*questions, *open_points)})
 
 
+def find_among(what: str, typed: str, things: Mapping[str, Named]) -> str:
+    """Find the key of one of several kinds of thing at once.
+
+    what: how they are called together. Raises NotFound; Refused where the text names several.
+    """
+    return _find(what, typed, things)
+
+
 def find_piece(book: Book, part: str, typed: str) -> str:
     """Find which piece of a part is meant; "" where there is only one.
 
@@ -94,7 +105,7 @@ class _Plain:
         self.name: str | None = name
 
 
-def _find(what: str, typed: str, things: Mapping[str, _Named]) -> str:
+def _find(what: str, typed: str, things: Mapping[str, Named]) -> str:
     wanted = typed.strip()
     if wanted in things:
         return wanted
@@ -111,20 +122,20 @@ def _find(what: str, typed: str, things: Mapping[str, _Named]) -> str:
     raise NotFound(what, typed, _callable(things), where=" in this machine's book")
 
 
-def _keys(key: str, thing: _Named) -> set[str]:
+def _keys(key: str, thing: Named) -> set[str]:
     return {_plain(key)}
 
 
-def _marks(key: str, thing: _Named) -> set[str]:
+def _marks(key: str, thing: Named) -> set[str]:
     mark = getattr(thing, "mark", None)
     return {_plain(mark)} if mark else set()
 
 
-def _names(key: str, thing: _Named) -> set[str]:
+def _names(key: str, thing: Named) -> set[str]:
     return {_plain(thing.name)} if thing.name else set()
 
 
-def _words(thing: _Named) -> set[str]:
+def _words(thing: Named) -> set[str]:
     return set(re.findall(r"\w+", _plain(thing.name or "")))
 
 
@@ -133,6 +144,6 @@ def _plain(text: str) -> str:
     return " ".join(text.lower().replace("-", " ").split())
 
 
-def _callable(things: Mapping[str, _Named]) -> list[str]:
+def _callable(things: Mapping[str, Named]) -> list[str]:
     marks = [getattr(thing, "mark", None) or "" for thing in things.values()]
     return [*things, *marks]

@@ -46,6 +46,9 @@ def test_it_takes_a_whole_book_that_extends_nothing():
         "joints:\n  timing-cover: {fasteners: {count: 8, torque: 24 lbf.ft}}",
         "gates:\n  paint:\n    points:\n      iron-dry: {answers: dry}\n      breather-free:",
         "parts:\n  hood: {name: 42}",
+        "data:",
+        "data:\n  tyre:\n  stroke: {page: 9}\n  cylinders: {value: 3, note: odd}",
+        "figures:\n  rod-journal: {gives: crankpin-diameter}",
     ],
 )
 def test_it_takes_a_few_lines_over_a_starter_as_the_reader_does(said):
@@ -69,6 +72,9 @@ def test_it_takes_a_few_lines_over_a_starter_as_the_reader_does(said):
         "joints:\n  timing-cover: {open: soon}",
         "joints:\n  timing-cover: {fasteners: {count: 0}}",
         "gates:\n  paint: {joints: all dry}",
+        "data:\n  stroke: 7 in",
+        "data:\n  stroke: {vlaue: 7 in}",
+        "data:\n  stroke: {value: [7, in]}",
     ],
 )
 def test_it_refuses_what_the_reader_refuses(said):

@@ -73,7 +73,7 @@ def test_the_docstring_says_what_the_sum_is():
         ("length", "1/2", "in", 0.5),
         ("force", "10 lb", "in", 10),
         ("force", "1 kgf", "mm", 9.80665),
-        ("sizes", "1, 2 in", "mm", [1, 50.8]),
+        ("sizes", "1, 2 in", "mm", [25.4, 50.8]),
         ("sizes", "1,5; 2", "mm", [1.5, 2]),
         ("film", "Anti seize", None, "anti-seize"),
         ("film", "anti", None, "anti-seize"),

@@ -7,6 +7,7 @@ from typing import Literal
 
 from pydantic import Field
 
+from shimstock.trade.machine.data import Datum
 from shimstock.trade.machine.entry import Entry
 from shimstock.trade.machine.faults import Cause, Check, Sign
 from shimstock.trade.machine.figures import At, Derive, Figure
@@ -22,6 +23,7 @@ __all__ = [
     "Cause",
     "Caution",
     "Check",
+    "Datum",
     "Derive",
     "Entry",
     "Fasteners",
@@ -48,6 +50,7 @@ class Book(Entry):
     extends: str | None = None
     prints: Literal["inch", "metric"] = "inch"
     note: str | None = None
+    data: dict[str, Datum] = Field(default_factory=dict)
     parts: dict[str, Part] = Field(default_factory=dict)
     joints: dict[str, Joint] = Field(default_factory=dict)
     sets: dict[str, Set] = Field(default_factory=dict)

@@ -6,9 +6,11 @@ import re
 from collections.abc import Callable, Iterator, Mapping
 from difflib import get_close_matches
 
-from shimstock.trade.machine.book import Book, Figure, Joint
+from shimstock.trade.machine.book import Book, Datum, Figure, Joint
+from shimstock.trade.machine.data import KNOWN, PLAIN, WORDS
 from shimstock.trade.machine.sheet import Path
 from shimstock.trade.machine.texts import same_kind
+from shimstock.trade.numbers.quantity import kind
 
 Finding = tuple[Path, str, str, str]
 """Where, what stands there, what is wrong, what would do."""
@@ -47,6 +49,36 @@ def _names(book: Book, named: Named) -> Iterator[Finding]:
         yield (("joints", key), key, "is the name of a part and of a joint", would)
     for key in sorted(named["figures"] & named["settings"]):
         yield (("settings", key), key, "is also among the figures", "rename one of the two")
+
+
+def _data(book: Book, named: Named) -> Iterator[Finding]:
+    for key, datum in book.data.items():
+        yield from _known_word(("data", key), key)
+        measures, example = KNOWN.get(key, (WORDS, ""))
+        wrong = "" if measures == WORDS else _unlike(datum, measures)
+        if wrong:
+            yield (("data", key, "value"), datum.value, wrong, f"{example} would do")
+
+
+def _known_word(path: Path, word: str) -> Iterator[Finding]:
+    """A word that is nearly one that the sums look for would never be found."""
+    near = get_close_matches(word, sorted(KNOWN), n=1, cutoff=0.88)
+    if near and word not in KNOWN:
+        yield (path, word, "is nothing that the sums look for", f"did you mean {near[0]!r}?")
+
+
+def _unlike(datum: Datum, measures: str) -> str:
+    """What is wrong with a value that should measure something; "" where it does."""
+    quantity = datum.quantity
+    plain = measures == PLAIN
+    if quantity is None:
+        return "is no plain number" if plain else f"is no measure of {measures}"
+    found = kind(quantity.unit)
+    if found == measures:
+        return ""
+    if found == PLAIN:
+        return f"has no unit, and is to measure {measures}"
+    return f"measures {found}, not {'a plain number' if plain else measures}"
 
 
 def _marks(book: Book, named: Named) -> Iterator[Finding]:
@@ -146,6 +178,7 @@ def _figures(book: Book, named: Named) -> Iterator[Finding]:
             for source in figure.derive.sources if figure.derive else ():
                 yield from _missing((*here, "derive"), source, "figures", measures)
             yield from _units(here, figure)
+            yield from _gives(here, figure)
             yield from _derived(here, figure, book)
 
 
@@ -160,6 +193,16 @@ def _units(here: Path, figure: Figure) -> Iterator[Finding]:
         if unit is not None and not same_kind(unit, figure.measured_in):
             wrong = f"is in {unit}, but the figure is measured in {figure.measured_in}"
             yield ((*here, field), unit, wrong, f"give it in {figure.measured_in}")
+
+
+def _gives(here: Path, figure: Figure) -> Iterator[Finding]:
+    if figure.gives is None:
+        return
+    yield from _known_word((*here, "gives"), figure.gives)
+    measures, example = KNOWN.get(figure.gives, (WORDS, ""))
+    if measures not in (WORDS, kind(figure.measured_in)):
+        wrong = f"measures {measures}, but the figure is measured in {figure.measured_in}"
+        yield ((*here, "gives"), figure.gives, wrong, f"leave it out, or measure it as {example}")
 
 
 def _derived(here: Path, figure: Figure, book: Book) -> Iterator[Finding]:
@@ -224,6 +267,7 @@ def _gates(book: Book, named: Named) -> Iterator[Finding]:
 
 _CHECKS: tuple[Callable[[Book, Named], Iterator[Finding]], ...] = (
     _names,
+    _data,
     _marks,
     _parts,
     _joints,

@@ -93,6 +93,9 @@ class Figure(Entry):
     conditions: str | None = Field(None, description="Warm, no load, and so on.")
     running: bool = Field(False, description="Read only once the engine has run.")
     if_outside: str | None = Field(None, description="What the book says to do.")
+    gives: str | None = Field(
+        None, description="What of the machine's data a reading of it stands for: bore."
+    )
     page: int | str | None = Field(None, description="Page of the maker's book.")
 
     @model_validator(mode="before")

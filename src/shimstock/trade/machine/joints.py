@@ -24,6 +24,7 @@ class Use(Entry):
     thickness: Length | None = None
     count: int = Field(1, ge=1)
     amount: str | None = Field(None, description="How much of a fluid.")
+    page: int | str | None = Field(None, description="Page of the maker's book.")
     one_use: bool = Field(True, description="New each time the joint is opened.")
 
     @model_validator(mode="after")
@@ -58,6 +59,7 @@ class Fasteners(Entry):
     thread: str | None = None
     grade: str | None = None
     torque: Torque | None = None
+    page: int | str | None = Field(None, description="Page of the maker's book.")
     note: str | None = None
 
 

@@ -9,6 +9,7 @@ from shimstock.trade.machine.sheet import Path, Problem, Sheet, shown_path
 
 _SECTIONS = frozenset(
     [
+        "data",
         "parts",
         "joints",
         "sets",

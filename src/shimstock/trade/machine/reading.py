@@ -11,6 +11,7 @@ from shimstock.trade.machine.book import (
     Book,
     Cause,
     Caution,
+    Datum,
     Entry,
     Figure,
     Gate,
@@ -27,6 +28,7 @@ from shimstock.trade.machine.sheet import BookErrors, Problem, Sheet, line_of, r
 from shimstock.trade.machine.starters import starter_names, starter_text
 
 SECTIONS: dict[str, type[Entry]] = {
+    "data": Datum,
     "parts": Part,
     "joints": Joint,
     "sets": Set,

@@ -47,3 +47,4 @@ class Train(Entry):
     figure: str = Field(description="The figure read at the end with everything in.")
     radius: Length | None = Field(None, description="Where it is read, from the last shaft.")
     links: tuple[Link, ...] = Field(min_length=1, description="From the driven-off end outwards.")
+    page: int | str | None = Field(None, description="Page of the maker's book.")

@@ -80,6 +80,7 @@ UNITS: tuple[Unit, ...] = (
     _unit("Pa", "pressure", "pascals", 0, 1, "pascal", "pascals"),
     _unit("kPa", "pressure", "kilopascals", 0, 1000),
     _unit("MPa", "pressure", "megapascals", 2, 10**6, "N/mm2"),
+    _unit("N/cm2", "pressure", "newtons a square centimetre", 2, 10_000),
     _unit("GPa", "pressure", "gigapascals", 1, 10**9, "kN/mm2"),
     _unit("inHg", "pressure", "inches of mercury", 2, Fraction("3386.38864034"), "in.hg",
           "inches.of.mercury"),

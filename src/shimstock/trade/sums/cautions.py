@@ -91,3 +91,7 @@ COOLANT = (
 )
 USED_OIL = "Used oil goes to the collection, unmixed; hot oil burns. The maker's grade goes first."
 EXHAUST = "Exhaust gas kills: run an engine outdoors or with the exhaust led outside."
+OLD_GASKET = (
+    "Old gaskets and their dust may be asbestos: treat them so until proved new. Wet them, lift "
+    "them off whole, bag them; no power brush or grinder. Ask the waste authority."
+)

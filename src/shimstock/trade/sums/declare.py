@@ -156,7 +156,7 @@ class Sum:
         names = "|".join(each.name for each in self.inputs)
         kept: list[str] = []
         for paragraph in paragraphs:
-            lines = re.split(rf"\n(?=(?:{names}|Raises|Source)\b)", f"\n{paragraph}")
+            lines = re.split(rf"\n(?=(?:(?:{names}|Source): |Raises ))", f"\n{paragraph}")
             if lines[0].strip():
                 kept.append(lines[0].strip().replace("\n", " "))
             if len(lines) > 1 or ">>>" in paragraph:

@@ -210,8 +210,14 @@ def _number(one: Input, text: str, unit: str) -> float:
 
 
 def _parted(text: str) -> list[str]:
-    """Several values: parted by semicolons, or by commas."""
-    return [part for part in text.split(";" if ";" in text else ",") if part.strip()]
+    """Several values, parted by semicolons or by commas; a unit after the last is that of all.
+
+    >>> _parted("25, 24 mm, 24.5 lbf"), _parted("1,5; 2")
+    (['25 lbf', '24 mm', '24.5 lbf'], ['1,5', '2'])
+    """
+    parts = [part.strip() for part in text.split(";" if ";" in text else ",") if part.strip()]
+    unit = _said(parts[-1]) if parts else None
+    return [part if unit is None or _said(part) else f"{part} {unit}" for part in parts]
 
 
 def _word(one: Input, text: str, words: tuple[str, ...]) -> str:

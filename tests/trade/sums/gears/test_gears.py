@@ -117,9 +117,7 @@ def test_agma_recommended_backlash(centre, pitch, least, most):
     assert got.value[1] == as_printed(most)
 
 
-@pytest.mark.parametrize(
-    ("centre", "pitch"), [(4, 8), (121, 1), (15, 20), (15, 0.4), (110, 2)]
-)
+@pytest.mark.parametrize(("centre", "pitch"), [(4, 8), (121, 1), (15, 20), (15, 0.4), (110, 2)])
 def test_where_the_table_is_empty_it_says_so(centre, pitch):
     with pytest.raises(ValueError, match="maker's book"):
         recommended_backlash(centre=Inch(centre), diametral_pitch=PerInch(pitch))

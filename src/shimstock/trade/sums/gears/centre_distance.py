@@ -32,8 +32,8 @@ def centre_distance(
     w.given("N_2", driven, "teeth", meaning="driven gear")
     w.given("p", circular_pitch, unit, meaning="circular pitch")
     d_1, d_2 = circular_pitch * driving / pi, circular_pitch * driven / pi
-    w.step("d_1", "p·N_1/π", d_1, unit, meaning="pitch diameter", answer="driving_diameter")
-    w.step("d_2", "p·N_2/π", d_2, unit, meaning="pitch diameter", answer="driven_diameter")
+    w.step("d_1", "p·N_1/π", d_1, unit, meaning="pitch diameter", answer="driving diameter")
+    w.step("d_2", "p·N_2/π", d_2, unit, meaning="pitch diameter", answer="driven diameter")
     centre = (d_1 + d_2) / 2
-    w.step("C", "(d_1 + d_2)/2", centre, unit, meaning="centre distance", answer="centre_distance")
+    w.step("C", "(d_1 + d_2)/2", centre, unit, meaning="centre distance", answer="centre distance")
     return Worked(Length(centre), w)

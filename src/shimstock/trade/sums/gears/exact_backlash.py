@@ -39,7 +39,7 @@ def exact_backlash(
         degrees(running),
         "deg",
         meaning="running angle",
-        answer="running_angle",
+        answer="running angle",
     )
     lash = 2 * apart * (_inv(running) - _inv(radians(pressure_angle)))
     meaning = "backlash at the running pitch line"

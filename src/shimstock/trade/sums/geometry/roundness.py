@@ -51,7 +51,7 @@ def roundness(
         x,
         unit,
         meaning="off at 0 deg",
-        answer="off_x",
+        answer="off x",
     )
     w.step(
         "b",
@@ -59,7 +59,7 @@ def roundness(
         y,
         unit,
         meaning="off at 90 deg",
-        answer="off_y",
+        answer="off y",
     )
     left = [r - mean - x * cos(t) - y * sin(t) for r, t in pairs]
     for i, rest in enumerate(left, 1):
@@ -71,7 +71,7 @@ def roundness(
         max(left) - min(left),
         unit,
         meaning="out of round",
-        answer="out_of_round",
+        answer="out of round",
     )
     return Worked(Roundness(Length(mean), Length(x), Length(y), Length(out)), w)
 

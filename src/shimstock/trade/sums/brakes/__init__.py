@@ -1,0 +1,1 @@
+"""Brakes: shoes, bands and blocks, linings and rivets, stopping and its heat."""

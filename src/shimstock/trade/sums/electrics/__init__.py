@@ -1,0 +1,1 @@
+"""Electrics: wires, starter cables, batteries, ballast resistors, lamps and fuses."""

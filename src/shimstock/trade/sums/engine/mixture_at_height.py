@@ -1,0 +1,45 @@
+from math import sqrt
+from typing import Annotated
+
+from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.declare import Of, a_sum
+from shimstock.trade.sums.engine._cycle import Height
+
+
+@a_sum(example="--mixture 14 --height '1500 m' --temperature '25 degC'")
+def mixture_at_height(
+    *,
+    mixture: Annotated[float, Of("", above=0)],
+    height: Height,
+    temperature: Annotated[float, Of("degC", least=-60, most=60)] = 15.0,
+    cooling: Annotated[float, Of("K", least=0, most=10)] = 6.5,
+    scale: Annotated[float, Of("m", least=10_000, most=30_000)] = 19_300.0,
+) -> Worked[float]:
+    """How rich a carburettor set at the sea runs at a height: kilograms of air for one of petrol.
+
+    The rule of the textbooks, p = p_0·10^(−h/19300), lies 2 to 3 per cent above the standard
+    atmosphere at 4000 m.
+
+    mixture: air for each unit of petrol by weight at the sea, no unit.
+    height: above the sea, in m.
+    temperature: of the air at the sea, in degC.
+    cooling: of the air for each 1000 m, in K.
+    scale: height over which the pressure falls to a tenth, in m.
+    Source: mixture ∝ √ρ; Rajput, Textbook of Internal Combustion Engines, example 11.11.
+
+    >>> round(mixture_at_height(mixture=14, height=4500, temperature=25, cooling=6.4).value, 2)
+    11.26
+    """
+    w = Working()
+    w.given("A_0", mixture, "", meaning="air for petrol at the sea")
+    w.given("h", height, "m", meaning="height")
+    w.given("t", temperature, "degC", meaning="air at the sea")
+    w.given("c", cooling, "K", meaning="cooler for each 1000 m")
+    w.given("H", scale, "m", meaning="height of a tenth of the pressure")
+    p = w.step("q_p", "10^(−h/H)", 10 ** (-height / scale), "", meaning="share of the pressure")
+    sea = temperature + 273.15
+    cold = w.step("T_h", "t + 273.15 − c·h/1000", sea - cooling * height / 1000, "")
+    density = w.step("q", "q_p·(t + 273.15)/T_h", p * sea / cold, "", meaning="of the density")
+    leaner = mixture * sqrt(density)
+    w.step("A_h", "A_0·√(q)", leaner, "", meaning="air for petrol at the height", answer="mixture")
+    return Worked(leaner, w)

@@ -1,0 +1,1 @@
+"""Gaskets: bolt load, stiffness, squeeze, bolt spacing and edge."""

@@ -1,0 +1,1 @@
+"""Governors: springs and weights, droop, and how steadily an engine is held."""

@@ -1,0 +1,1 @@
+"""Sparks: dwell and gap, coils, magnetos, and their timing."""

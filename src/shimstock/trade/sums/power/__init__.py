@@ -1,0 +1,1 @@
+"""Power: brakes, drawbar and fuel, corrections to reference air, and what a test means."""
