@@ -8,7 +8,7 @@ from shimstock.faces.cli.sum_lines import typed_as
 from shimstock.trade.sums.find import all_sums
 
 SUMS = [each for sums in all_sums().values() for each in sums]
-HEAVY = {"django", "yaml", "numpy", "scipy", "matplotlib", "pint", "ortools", "pydantic"}
+HEAVY = {"django", "yaml", "numpy", "scipy", "matplotlib", "pint", "ortools"}
 
 
 def test_alone_it_lists_every_sum_with_a_sentence(run):
@@ -21,6 +21,12 @@ def test_alone_it_lists_every_sum_with_a_sentence(run):
     assert {s["sum"] for sums in as_json["families"].values() for s in sums} == {
         each.name for each in SUMS
     }
+
+
+def test_a_family_lists_its_own(run):
+    listed = json.loads(run("shimstock sum brakes --json").out)["families"]
+    assert [each["sum"] for each in listed.pop("brakes")][0] == "band-brake"
+    assert listed == {}
 
 
 @pytest.mark.parametrize("sum_", SUMS, ids=lambda s: s.name)
@@ -74,7 +80,7 @@ def test_whoever_types_inches_gets_the_working_in_inches(run):
         ("ring-gap --bore 3 --least 0.01", "must not be above most", "swap them"),
         ("ring-gap --bore 3 --in psi", "psi is no unit for any of these results", "in"),
         ("ring-gap --bore 3 --in furlong", "furlong is no unit known here", "mm"),
-        ("ring-gap --unit ohm --bore 3", "unit ohm", ""),
+        ("ring-gap --unit ohm --bore 3", "unit ohm is no unit of length", "mm and in"),
         ("displacement --bore 3 --stroke 4 --cylinders 2.5", "2.5 is no whole number", "2"),
         ("ring-gap --boar 3", "No such option", "--help"),
     ],
@@ -98,3 +104,38 @@ def test_a_sum_loads_nothing_heavy():
     )
     ran = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert set(ran.stdout.splitlines()[-1].split()) & HEAVY == set()
+
+
+def test_a_machine_fills_in_what_its_book_has_and_each_value_says_where_it_is_from(in_demo, run):
+    ran = run("shimstock sum torque brackwater J36 --film anti-seize --json")
+
+    assert ran.code == 0
+    answer = json.loads(ran.out)
+    origins = {name: each["origin"] for name, each in answer["given"].items()}
+    assert origins["thread"] == origins["grade"] == "book, page 61"
+    assert origins["film"] == "typed now"
+    assert origins["share"] == "taken where nothing is typed"
+    assert answer["results"]["torque"]["value"] == pytest.approx(222.298, abs=0.01)
+
+
+def test_a_reading_goes_before_the_book(in_demo, run):
+    out = run("shimstock sum displacement brackwater --json").out
+    given = json.loads(out)["given"]
+    assert "reading" in given["bore"]["origin"]
+    assert given["stroke"]["origin"] == "book, page 9"
+    assert given["cylinders"]["origin"] == "stand-in figure of the starter"
+
+
+def test_what_the_book_lacks_is_named_with_the_option_to_type_it(in_demo, run):
+    ran = run("shimstock sum torque brackwater J29")
+
+    assert ran.code == 1
+    assert "gives no grade for J29" in " ".join(ran.err.split())
+    assert "--grade" in ran.err
+
+
+def test_an_unknown_place_on_the_machine_is_refused(in_demo, run):
+    ran = run("shimstock sum torque brackwater nowhere")
+
+    assert ran.code == 2
+    assert "nowhere" in ran.err

@@ -172,7 +172,9 @@ def typed_as(sum_: Sum) -> str:
 
 
 def _given_data(each: Given) -> dict[str, Any]:
-    value = each.value if isinstance(each.value, int | float | list | str) else str(each.value)
+    values = each.value if isinstance(each.value, list) else [each.value]
+    plain = all(isinstance(value, int | float | str) for value in values)
+    value = each.value if plain else each.typed  # a thread, a row of points
     return {"typed": each.typed, "value": value, "unit": each.unit, "origin": each.origin}
 
 

@@ -13,6 +13,7 @@ from shimstock.faces.cli.shown import Answer, Heading, Table
 
 if TYPE_CHECKING:
     from shimstock.trade.sums.declare import Input, Sum
+    from shimstock.trade.sums.typed import Done
 
 KEYS = {
     "sum": "its name",
@@ -44,9 +45,11 @@ class OneByOne(TyperGroup):
         return []
 
     def get_command(self, ctx: typer.Context, cmd_name: str) -> Any:  # type: ignore[override]
-        """The command of one sum. Raises NotUnderstood with the names that are near."""
-        from shimstock.trade.sums.find import find_sum
+        """The command of one sum, or the list of a family. Raises NotUnderstood."""
+        from shimstock.trade.sums.find import families, find_sum
 
+        if cmd_name in families():
+            return list_of(cmd_name)
         return command_of(find_sum(cmd_name))
 
 
@@ -60,15 +63,27 @@ def command_of(sum_: Sum) -> Any:
     return typer.main.get_command(app)
 
 
+def list_of(family: str) -> Any:
+    """A command that lists the sums of one family."""
+
+    def work() -> Answer:
+        return _listing(family)
+
+    app = typer.Typer(rich_markup_mode=None, add_completion=False)
+    app.command(family, help=f"List the sums of the family {family}.")(wrapped(work, shed=False))
+    return typer.main.get_command(app)
+
+
 def _run(sum_: Sum) -> Any:
     def work(*, later: Later, machine: Machine = None, in_: Wanted = "", **typed: Any) -> Answer:
         from shimstock.faces.cli.sum_lines import answer_of
         from shimstock.trade.sums.typed import work_out
 
         said = {name: _text(value) for name, value in typed.items() if value is not None}
-        found = _found(later, sum_, machine, said) if machine else {}
         units = [unit for unit in in_.split(",") if unit.strip()]
-        return answer_of(work_out(sum_, said, found=found, wanted=units))
+        if machine:
+            return answer_of(_from_machine(later, sum_, machine, said, units))
+        return answer_of(work_out(sum_, said, wanted=units))
 
     keyword = inspect.Parameter.KEYWORD_ONLY
     first = [
@@ -84,14 +99,16 @@ def _run(sum_: Sum) -> Any:
     return wrapped(work, shed=False)
 
 
-def _found(later: Later, sum_: Sum, machine: list[str], said: dict[str, str]) -> dict[str, Any]:
-    """What the machine's book and readings hold for a sum."""
+def _from_machine(
+    later: Later, sum_: Sum, machine: list[str], said: dict[str, str], units: list[str]
+) -> Done:
+    """A sum with what the machine's book and readings hold."""
     later()
-    from shimstock.faces.cli.looking import see
-    from shimstock.workshop.for_sums import found_for
+    from shimstock.workshop.find import find_machine
+    from shimstock.workshop.for_sums import work_out_for
 
-    seen = see(machine[0])
-    return dict(found_for(seen.row, sum_, machine[1:], typed=said))
+    row = find_machine(machine[0])
+    return work_out_for(row, sum_, machine[1:], typed=said, wanted=units)
 
 
 def _option(one: Input) -> Any:
@@ -129,19 +146,20 @@ class Family:
 
 
 def list_sums(ctx: typer.Context, json_: Json = False) -> None:
-    """Do one of the trade's sums and show its working; alone, list them all by family.
+    """Do one of the trade's sums, or list them by family.
 
-    Type NAME and its options: shimstock sum NAME [MACHINE [WHERE]...] --option VALUE.
+    Type NAME and its options: shimstock sum NAME [MACHINE [WHERE]...] --option VALUE. The working
+    is shown like a calculation by hand. Alone it lists every sum; the name of a family, its own.
     """
     if ctx.invoked_subcommand is None:
         wrapped(_listing, shed=False)(ctx=ctx, json_=json_, shed_=None, who_=None)
 
 
-def _listing() -> Answer:
-    """Every sum by family, with a sentence each."""
+def _listing(family: str = "") -> Answer:
+    """Every sum by family, or those of one, with a sentence each."""
     from shimstock.trade.sums.find import all_sums
 
-    every = all_sums()
+    every = {name: sums for name, sums in all_sums().items() if family in ("", name)}
     data = {
         family: [{"sum": each.name, "about": each.sentence} for each in sums]
         for family, sums in every.items()

@@ -41,10 +41,7 @@ def _families(every: dict[str, list[Sum]]) -> Iterator[str]:
 def _section(sum_: Sum) -> str:
     done = example_of(sum_)
     about = "\n\n".join(each for each in (sum_.sentence, sum_.remarks) if each)
-    takes = "\n".join(
-        f"- `{one.option} {metavar_of(one)}`: {help_of(one)}"
-        for one in sum_.inputs
-    )
+    takes = "\n".join(f"- `{one.option} {metavar_of(one)}`: {help_of(one)}" for one in sum_.inputs)
     formula = "\n".join(done.worked.working.steps)
     answers = "\n".join(
         f"{name.replace('_', ' ')}: {said(result)}" for name, result in done.results.items()

@@ -21,6 +21,7 @@ from typing import Any, Literal, ParamSpec, TypeVar, get_args, get_origin, get_t
 
 from shimstock.trade.numbers.coherent import WORDS, coherent
 from shimstock.trade.numbers.not_possible import NotPossible
+from shimstock.trade.numbers.unit_names import find
 from shimstock.trade.numbers.working import Worked
 
 P = ParamSpec("P")
@@ -225,6 +226,8 @@ def declared(function: Callable[..., Any]) -> Sum | None:
 def _held_against(declared: Sum, given: dict[str, Any]) -> list[str]:
     """What lies outside the range of the source. Raises NotPossible for what cannot be."""
     unit = given.get("unit", declared.unit)
+    if declared.unit is not None and kind_of(unit) != "length":
+        raise NotPossible(f"unit {unit}", "is no unit of length", "mm and in are")
     beyond: list[str] = []
     for one in declared.inputs:
         if isinstance(one.takes, Of) and given.get(one.name) is not None:
@@ -234,6 +237,12 @@ def _held_against(declared: Sum, given: dict[str, Any]) -> list[str]:
         elif isinstance(one.takes, tuple) and one.name in given:
             _one_of(one, one.takes, given[one.name])
     return beyond
+
+
+def kind_of(unit: Any) -> str:
+    """What a unit measures; "" where it is none."""
+    known = find(str(unit))
+    return known.kind if known else ""
 
 
 def _one_held(one: Input, takes: Of, value: float, unit: str) -> list[str]:

@@ -13,7 +13,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def stop_heat(
     *,
-    mass: Annotated[float, Of("kg", above=0)],
+    mass: Annotated[float, Of("kg", above=0, found="weight")],
     speed: Annotated[float, Of("km/h", above=0)],
     drums: Annotated[int, Of("", least=1)],
     drum_mass: Annotated[float, Of("kg", above=0)],

@@ -44,6 +44,7 @@ def named(gauge: int) -> str:
 AsGauge = Annotated[Gauge, Read(parse_gauge, "2/0")]
 Area = Annotated[float, Of("mm2", above=0)]
 Volts = Annotated[float, Of("V", above=0)]
+Supply = Annotated[float, Of("V", above=0, found="volts")]
 System = Annotated[float, Of("V", above=0, found="volts")]
 Amperes = Annotated[float, Of("A", above=0)]
 Run = Annotated[float, Of("m", above=0)]

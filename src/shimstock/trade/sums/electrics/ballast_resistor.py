@@ -4,7 +4,7 @@ from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import SHOCK
 from shimstock.trade.sums.declare import Of, a_sum
-from shimstock.trade.sums.electrics._wire import Volts
+from shimstock.trade.sums.electrics._wire import Supply, Volts
 
 
 @a_sum(
@@ -13,7 +13,7 @@ from shimstock.trade.sums.electrics._wire import Volts
 )
 def ballast_resistor(
     *,
-    supply: Volts,
+    supply: Supply,
     coil: Annotated[float, Of("ohm", above=0)],
     wanted: Volts,
 ) -> Worked[float]:

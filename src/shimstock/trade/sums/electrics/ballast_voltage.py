@@ -3,13 +3,13 @@ from typing import Annotated
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import SHOCK
 from shimstock.trade.sums.declare import Of, a_sum
-from shimstock.trade.sums.electrics._wire import Volts
+from shimstock.trade.sums.electrics._wire import Supply
 
 
 @a_sum(example="--supply '12 V' --coil '1.5 ohm' --ballast '1.5 ohm'", cautions=(SHOCK,))
 def ballast_voltage(
     *,
-    supply: Volts,
+    supply: Supply,
     coil: Annotated[float, Of("ohm", above=0)],
     ballast: Annotated[float, Of("ohm", least=0)] = 0,
 ) -> Worked[float]:

@@ -7,7 +7,7 @@ from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.sums.declare import Of
 
 Stroke = Annotated[float, Of("mm", above=0, found="stroke")]
-Rod = Annotated[float, Of("mm", above=0)]
+Rod = Annotated[float, Of("mm", above=0, found="rod length")]
 Speed = Annotated[float, Of("rpm", least=0, found="rated speed")]
 
 

@@ -1,10 +1,13 @@
 from math import pi
+from typing import Annotated
 
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import BOOK_FIRST
-from shimstock.trade.sums.declare import a_sum
+from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.engine._chamber import Bore, Ratio, Stroke, clearance_of, swept_of
+
+Wanted = Annotated[float, Of("", above=1, most=100)]
 
 
 @a_sum(
@@ -12,7 +15,7 @@ from shimstock.trade.sums.engine._chamber import Bore, Ratio, Stroke, clearance_
     cautions=(BOOK_FIRST, "Look that valves and piston still clear: turn it by hand with clay."),
 )
 def milling_for_ratio(
-    *, bore: Bore, stroke: Stroke, ratio: Ratio, wanted: Ratio, unit: str = "mm"
+    *, bore: Bore, stroke: Stroke, ratio: Ratio, wanted: Wanted, unit: str = "mm"
 ) -> Worked[float]:
     """How much to mill off, or how much thicker a gasket must be, for a wanted compression.
 

@@ -1,1 +1,1 @@
-"""Limits of size and what a hole and a shaft make together."""
+"""Limits and fits, and what holds a part that is pressed or shrunk on."""

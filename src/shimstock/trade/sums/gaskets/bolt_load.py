@@ -23,7 +23,7 @@ def bolt_load(
     material: Material = "vegetable fibre",
     m: Annotated[float, Of("", least=0)] | None = None,
     y: Annotated[float, Of("psi", least=0)] | None = None,
-    bolts: Annotated[int, Of("", least=1)] | None = None,
+    bolts: Annotated[int, Of("", least=1, found="count")] | None = None,
 ) -> Worked[float]:
     """Load that all bolts of a round flat gasket must give: to seat it, and to hold the pressure.
 

@@ -11,7 +11,7 @@ CLOSEST, WIDEST = 3, 6
 def bolt_spacing(
     *,
     circle: Annotated[float, Of("length", above=0)],
-    bolts: Annotated[int, Of("", least=2)],
+    bolts: Annotated[int, Of("", least=2, found="count")],
     bolt: Annotated[float, Of("length", above=0)],
     unit: str = "in",
 ) -> Worked[float]:

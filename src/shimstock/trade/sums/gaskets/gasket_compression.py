@@ -15,7 +15,7 @@ FLAT_SOFT, FLAT_HARD = 0.25, 0.15  # mm
 )
 def gasket_compression(
     *,
-    thickness: Annotated[float, Of("mm", above=0)],
+    thickness: Annotated[float, Of("mm", above=0, found="gasket thickness")],
     after: Annotated[float, Of("mm", above=0)] | None = None,
     stress: Annotated[float, Of("MPa", least=0)] | None = None,
     modulus: Annotated[float, Of("MPa", above=0)] | None = None,

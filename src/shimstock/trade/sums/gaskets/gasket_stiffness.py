@@ -17,7 +17,7 @@ def gasket_stiffness(
     *,
     outside: Annotated[float, Of("length", above=0)],
     inside: Annotated[float, Of("length", least=0)],
-    thickness: Annotated[float, Of("length", above=0)],
+    thickness: Annotated[float, Of("length", above=0, found="gasket thickness")],
     modulus: Annotated[float, Of("pressure", above=0)],
     bolt: Annotated[float, Of("length", above=0)] | None = None,
     grip: Annotated[float, Of("length", above=0)] | None = None,

@@ -10,8 +10,8 @@ def lash_at_end(
     *,
     lash: Annotated[Length, Of("length")],
     radius: Annotated[Length, Of("length", above=0, found="radius")],
-    ratio: Annotated[float, Of("", above=0)],
-    end_radius: Annotated[Length, Of("length", above=0)],
+    ratio: Annotated[float, Of("", above=0, found="end ratio")],
+    end_radius: Annotated[Length, Of("length", above=0, found="end radius")],
     unit: str = "in",
 ) -> Worked[Length]:
     """How far the end of a train moves through the play of one mesh.

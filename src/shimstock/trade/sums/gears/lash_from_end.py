@@ -10,8 +10,8 @@ def lash_from_end(
     *,
     movement: Annotated[Length, Of("length")],
     radius: Annotated[Length, Of("length", above=0, found="radius")],
-    ratio: Annotated[float, Of("", above=0)],
-    end_radius: Annotated[Length, Of("length", above=0)],
+    ratio: Annotated[float, Of("", above=0, found="end ratio")],
+    end_radius: Annotated[Length, Of("length", above=0, found="end radius")],
     unit: str = "in",
 ) -> Worked[Length]:
     """The play in one mesh that a movement at the end of the train means.

@@ -11,7 +11,7 @@ from shimstock.trade.sums.gears._meshes import EXAMPLE, read_meshes
 
 @a_sum(example="--meshes '20/50, 25/75, 26/65'")
 def train_ratio(
-    *, meshes: Annotated[Sequence[tuple[Teeth, Teeth]], Read(read_meshes, EXAMPLE)]
+    *, meshes: Annotated[Sequence[tuple[Teeth, Teeth]], Read(read_meshes, EXAMPLE, found="meshes")]
 ) -> Worked[float]:
     """Turns of the last shaft for one turn of the first; above 1 the train speeds up.
 

@@ -26,6 +26,13 @@ def pull(w: Working, mark: str, mass: float, omega: float, radius: float) -> flo
     return w.step(f"F{mark}", shown, force, "N", meaning="pull of one ball outwards")
 
 
+def within_swing(what: str, travel: float, arm: str, length: float) -> None:
+    """Raises NotPossible where the end of an arm would travel further than the arm can swing."""
+    if abs(travel) >= 2 * length:
+        rule = f"would move the {arm}, {length:g} mm, further than it can swing"
+        raise NotPossible(f"{what}, {travel:g} mm apart,", rule, "look at the units")
+
+
 def larger(what: str, value: float, than: str, other: float, unit: str) -> None:
     """Raises NotPossible where a value is not larger than another."""
     if value <= other:

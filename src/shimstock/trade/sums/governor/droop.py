@@ -7,6 +7,10 @@ from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.governor._weights import larger
 
 By = Literal["full-load speed", "declared speed", "no-load speed"]
+DIVISORS = (
+    "Prints divide the droop by different speeds: compare two only where both say the same, and "
+    "hold a figure of the book against the droop that the book means."
+)
 SOURCES = {
     "full-load speed": "US Army TM 55-1930-209-14&P-9-2",
     "declared speed": "ISO 3046-4 and ISO 8528-5, from memory",
@@ -14,7 +18,7 @@ SOURCES = {
 }
 
 
-@a_sum(example="--no-load 1100 --full-load 975", cautions=(BOOK_FIRST, GOVERNOR))
+@a_sum(example="--no-load 1100 --full-load 975", cautions=(BOOK_FIRST, GOVERNOR, DIVISORS))
 def droop(
     *,
     no_load: Annotated[float, Of("rpm", above=0, found="high idle")],
@@ -24,7 +28,7 @@ def droop(
 ) -> Worked[float]:
     """How much an engine slows from no load to full load, with the speed it is divided by named.
 
-    Three divisors are in print: say which one was used when two droops are compared.
+    Three divisors are in print; speed-swing divides by a fourth, the speed before the load changed.
 
     no_load: speed without load, in rpm.
     full_load: speed at full load, in rpm.

@@ -35,5 +35,6 @@ def governor_class(
         if droop <= most_droop and band <= most_band and recovery <= longest:
             reached = name
             break
+    w.note("G4 is what maker and buyer agree.")
     w.tell("class", reached)
     return Worked(reached, w)

@@ -6,7 +6,14 @@ from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import BOOK_FIRST, GOVERNOR
 from shimstock.trade.sums.declare import Of, a_sum
-from shimstock.trade.sums.governor._weights import Length, Mass, Speed, pull, turning
+from shimstock.trade.sums.governor._weights import (
+    Length,
+    Mass,
+    Speed,
+    pull,
+    turning,
+    within_swing,
+)
 
 
 @dataclass(frozen=True)
@@ -43,7 +50,8 @@ def hartnell_speed(
     rate: of the spring, in N/mm.
     lift: of the sleeve, in mm; negative where it sinks.
     sleeve: mass that rests on the sleeve, in kg.
-    Raises NotPossible where the balls would pass the spindle or the spring go slack.
+    Raises NotPossible where the balls would pass the spindle, an arm cannot swing so far, or the
+    spring goes slack.
     Source: B. K. Sarkar, Theory of Machines, illustration 7.7, page 203.
 
     >>> got = hartnell_speed(mass=3, radius=120, speed=320, ball_arm=120, sleeve_arm=80, rate=20,
@@ -51,6 +59,7 @@ def hartnell_speed(
     >>> round(got.speed, 2)
     327.97
     """
+    within_swing("sleeve before and after", lift, "sleeve arm", sleeve_arm)
     w = Working()
     w.given("m", mass, "kg", meaning="mass of a ball")
     w.given("x", ball_arm, "mm", meaning="arm to the ball")
@@ -62,13 +71,17 @@ def hartnell_speed(
     before = pull(w, "_1", mass, turning(w, "_1", speed, "speed before"), radius)
     weight = sleeve * 9.80665
     force = 2 * before * ball_arm / sleeve_arm - weight
+    if force <= 0:
+        rule = f"is more than the balls carry at {speed:g} rpm, even without a spring"
+        raise NotPossible(f"sleeve {sleeve:g} kg", rule, "look at mass, speed and arms")
     w.step("S_1", "2·F_1·x/y − M·9.80665", force, "N", meaning="spring before", answer="force")
     out = radius + lift * ball_arm / sleeve_arm
     w.step("r_2", "r_1 + h·x/y", out, "mm", meaning="radius after", answer="radius")
     after = (force + rate * lift + weight) * sleeve_arm / ball_arm / 2
     w.step("F_2", "(S_1 + k·h + M·9.80665)·y/x/2", after, "N", meaning="pull of one ball after")
-    if out <= 0 or after <= 0:
-        raise NotPossible(f"lift {lift:g} mm", "is more than this governor has", "look at its sign")
+    if out <= 0 or force + rate * lift < 0:
+        rule = "takes the balls past the spindle or leaves the spring slack"
+        raise NotPossible(f"lift {lift:g} mm", rule, "look at its sign")
     faster = 60 / (2 * pi) * sqrt(after * 1000 / (mass * out))
     w.step("n_2", "60/(2·π)·√(F_2·1000/(m·r_2))", faster, "rpm", meaning="speed after",
            answer="speed")  # fmt: skip

@@ -1,10 +1,20 @@
 from dataclasses import dataclass
+from math import pi
 from typing import Annotated
 
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import BOOK_FIRST, GOVERNOR, SPRING
 from shimstock.trade.sums.declare import Of, a_sum
-from shimstock.trade.sums.governor._weights import Length, Mass, Speed, larger, pull, turning
+from shimstock.trade.sums.governor._weights import (
+    Length,
+    Mass,
+    Speed,
+    larger,
+    pull,
+    turning,
+    within_swing,
+)
 
 
 @dataclass(frozen=True)
@@ -54,7 +64,8 @@ def hartnell_spring(
     sleeve_arm: of the bell crank to the sleeve, in mm.
     sleeve: mass that rests on the sleeve, in kg.
     helping: rate of springs that join the two balls, all together, in N/mm.
-    Raises NotPossible where the outer radius is not the larger.
+    Raises NotPossible where the outer radius is not the larger, the arm cannot swing so far, or no
+    spring that pushes could do it.
     Source: Khurmi and Gupta, Theory of Machines, chapter on governors, S = 2·F·x/y − M·g; with
     springs between the balls Bevan, Theory of Machines, example 4, page 468.
 
@@ -64,6 +75,7 @@ def hartnell_spring(
     (830.0, 1126.3, 19.75)
     """
     larger("outer radius", outer_radius, "the inner", inner_radius, "mm")
+    within_swing("radii", outer_radius - inner_radius, "ball arm", ball_arm)
     w = Working()
     w.given("m", mass, "kg", meaning="mass of a ball")
     w.given("x", ball_arm, "mm", meaning="arm to the ball")
@@ -78,6 +90,13 @@ def hartnell_spring(
     # A spring between the balls is stretched at both radii; only the difference counts.
     rate = (outer - inner) / lift - 4 * helping * (ball_arm / sleeve_arm) ** 2
     w.step("k", "(S_2 − S_1)/h − 4·k_b·(x/y)²", rate, "N/mm", meaning="main spring", answer="rate")
+    if inner <= 0 or rate <= 0:
+        rule = "cannot be had from a spring that pushes"
+        raise NotPossible("what these speeds ask of the spring", rule, "look at sleeve and radii")
+    even = 2 * mass * (2 * pi * inner_speed / 60) ** 2 / 1000 * (ball_arm / sleeve_arm) ** 2
+    even -= 4 * helping * (ball_arm / sleeve_arm) ** 2
+    w.step("k_i", "(2·m·ω_1²/1000 − 4·k_b)·(x/y)²", even, "N/mm", answer="isochronous rate",
+           meaning="a softer main spring is not stable")  # fmt: skip
     if outer_speed <= inner_speed:
         w.note("The balls go out at no higher speed: this governor is not stable.")
     return Worked(Spring(inner, outer, rate), w)

@@ -20,7 +20,7 @@ def isochronous_tension(
     inner_force: Annotated[float, Of("N", above=0)],
     outer_force: Annotated[float, Of("N", above=0)],
 ) -> Worked[float]:
-    """Tension to add to a governor's spring for one speed at all loads; and is it stable now?
+    """Tension to add to a governor's spring for one speed at all loads, and whether it is stable.
 
     inner_radius: of the balls when in, in mm.
     outer_radius: of the balls when out, in mm.
@@ -47,6 +47,6 @@ def isochronous_tension(
     if abs(added) <= NEARLY * inner_force:
         w.tell("now", "isochronous: one speed at all radii")
     else:
-        stable = added > 0
-        w.tell("now", "stable: faster as the balls go out" if stable else "unstable: it runs away")
+        unstable = "unstable: the balls go from stop to stop"
+        w.tell("now", "stable: faster as the balls go out" if added > 0 else unstable)
     return Worked(added, w)

@@ -20,6 +20,8 @@ def sensitiveness(*, least: Speed, most: Speed) -> Worked[float]:
     w.given("n_1", least, "rpm", meaning="least speed")
     w.given("n_2", most, "rpm", meaning="most speed")
     mean = w.step("n", "(n_1 + n_2)/2", (least + most) / 2, "rpm", meaning="mean")
+    w.step("Δn", "n_2 − n_1", most - least, "rpm", answer="range")
     share = 100 * (most - least) / mean
-    w.step("s", "100·(n_2 − n_1)/n", share, "%", meaning="of the mean", answer="sensitiveness")
+    w.step("s", "100·Δn/n", share, "%", meaning="of the mean", answer="sensitiveness")
+    w.tell("divided by", "mean speed, (least + most)/2")
     return Worked(share, w)

@@ -44,6 +44,8 @@ def speed_between(
     share = (radius - inner_radius) / (outer_radius - inner_radius)
     pull = low + (high - low) * share
     w.step("f", "f_1 + (f_2 − f_1)·(r − r_1)/(r_2 − r_1)", pull, "", meaning="straight between")
+    if not inner_radius <= radius <= outer_radius:
+        w.caution(f"radius {radius:g} mm lies outside the two that are known: this extrapolates.")
     if pull <= 0:
         raise NotPossible(f"radius {radius:g} mm", "is where the spring is slack", "look again")
     speed = sqrt(pull / radius)

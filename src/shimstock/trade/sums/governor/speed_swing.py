@@ -23,7 +23,7 @@ def speed_swing(
 ) -> Worked[Swing]:
     """How far the speed swings when load is thrown off or on, at once and for good.
 
-    Both are divided by the speed before, unlike the droop of the standards.
+    Both are divided by the speed before, the initial one, unlike the droop of the standards.
 
     before: speed before the load changes, in rpm.
     peak: highest speed after load is thrown off, or lowest after it is thrown on, in rpm.
@@ -42,4 +42,5 @@ def speed_swing(
     w.step("δ_m", "100·|n_2 − n_1|/n_1", momentary, "%", answer="momentary")
     lasting = 100 * abs(settled - before) / before
     w.step("δ_s", "100·|n_3 − n_1|/n_1", lasting, "%", answer="lasting")
+    w.tell("divided by", "initial speed, as a service manual does")
     return Worked(Swing(momentary, lasting), w)

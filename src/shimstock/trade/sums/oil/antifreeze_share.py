@@ -10,7 +10,7 @@ from shimstock.trade.sums.oil._glycol import COLDEST, share_for
 def antifreeze_share(
     *,
     freezing: Annotated[float, Of("degC", least=COLDEST, most=0)],
-    system: Annotated[float, Of("l", above=0)] | None = None,
+    system: Annotated[float, Of("l", above=0, found="coolant capacity")] | None = None,
 ) -> Worked[float]:
     """Share of ethylene glycol that a coolant needs for a freezing point, and litres of it.
 

@@ -9,7 +9,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 @a_sum(example="--system '14 l' --have 22 --want 40", cautions=(COOLANT,))
 def antifreeze_top_up(
     *,
-    system: Annotated[float, Of("l", above=0)],
+    system: Annotated[float, Of("l", above=0, found="coolant capacity")],
     have: Annotated[float, Of("%", least=0, below=100)],
     want: Annotated[float, Of("%", above=0, most=100)],
     fresh: Annotated[float, Of("%", above=0, most=100)] = 100,

@@ -8,7 +8,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 @a_sum(example="--system '14 l' --by-weight 40", cautions=(COOLANT,))
 def glycol_volume(
     *,
-    system: Annotated[float, Of("l", above=0)],
+    system: Annotated[float, Of("l", above=0, found="coolant capacity")],
     by_weight: Annotated[float, Of("%", above=0, most=100)],
     gravity: Annotated[float, Of("sg", above=0, most=3)] = 1.1155,
 ) -> Worked[float]:

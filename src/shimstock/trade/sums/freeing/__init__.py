@@ -1,0 +1,1 @@
+"""Heat and cold that free what is seized, and the stress they leave."""

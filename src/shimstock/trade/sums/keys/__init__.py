@@ -1,0 +1,1 @@
+"""Keys, key seats and bearings that are known by their size."""
