@@ -4,9 +4,16 @@ import tempfile
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 
 HOUSE = Path(__file__).parent.parent
 WITHOUT_DJANGO = [HOUSE / "tests/trade", HOUSE / "src/shimstock/trade"]
+
+
+# The same draws each time, so that what passed today passes tomorrow; to look for new ones:
+# pytest --hypothesis-profile=default
+settings.register_profile("same", derandomize=True)
+settings.load_profile("same")
 
 
 def pytest_configure(config: pytest.Config) -> None:

@@ -25,7 +25,7 @@ def test_alone_it_lists_every_sum_with_a_sentence(run):
 
 def test_a_family_lists_its_own(run):
     listed = json.loads(run("shimstock sum brakes --json").out)["families"]
-    assert [each["sum"] for each in listed.pop("brakes")][0] == "band-brake"
+    assert "band-brake" in {each["sum"] for each in listed.pop("brakes")}
     assert listed == {}
 
 

@@ -3,7 +3,7 @@ from collections.abc import Iterator
 from published.check import Check, Misprint
 
 RAJPUT = "Rajput, Textbook of Internal Combustion Engines"
-GUPTA = "H. N. Gupta, Fundamentals of Internal Combustion Engines"
+GUPTA = "H. N. Gupta, Fundamentals of IC Engines"
 MATHUR = "Mathur and Sharma, Internal Combustion Engines"
 ESPOSITO = "Esposito, Fluid Power with Applications"
 

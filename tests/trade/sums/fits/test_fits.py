@@ -1,48 +1,39 @@
+"""Limits and fits: tables against their formulas, texts, and what is refused."""
+
+import itertools
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from published.as_printed import as_printed
 from shimstock.trade.numbers.limits import Range
+from shimstock.trade.numbers.not_possible import NotPossible
+from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.trade.numbers.units import Mm
+from shimstock.trade.sums.fits import _ansi_b4_1
+from shimstock.trade.sums.fits._designation import parse_designation
+from shimstock.trade.sums.fits._iso286_tables import FINE, GRADES, LOWER, MAIN, UPPER
+from shimstock.trade.sums.fits._limits_text import parse_limits
+from shimstock.trade.sums.fits._zones import parse_zone
+from shimstock.trade.sums.fits.ansi_fit import ansi_fit
 from shimstock.trade.sums.fits.fit import fit
-from shimstock.trade.sums.fits.iso286 import iso_fit, iso_limits
-from shimstock.trade.sums.fits.iso286_tables import FINE, GRADES, LOWER, MAIN, UPPER
-
-BH = "Bhandari, Design of Machine Elements"
-JI = "Jindal, Machine Design"
-SH9 = "Shigley, Mechanical Engineering Design, 9th ed."
-
-# Source, fit, printed limits of hole and shaft, printed least and most clearance (mm).
-PUBLISHED = [
-    (f"{BH}, example 3.1", "20 H6/e7", "20.000 20.013", "19.939 19.960", "0.040 0.074"),
-    (f"{BH}, example 3.2", "20 H7/s6", "20.000 20.021", "20.035 20.048", "−0.048 −0.014"),
-    (f"{BH}, example 3.3", "50 H7/s6", "50.000 50.025", "50.043 50.059", "−0.059 −0.018"),
-    (f"{BH}, example 3.4", "12 H11/d11", "12.000 12.110", "11.840 11.950", "0.050 0.270"),
-    (f"{JI}, example 4-2", "25 H7/r6", "25.000 25.021", "25.028 25.041", "−0.041 −0.007"),
-    (f"{JI}, example 4-3", "50 H8/g7", "50.000 50.039", "49.966 49.991", "0.009 0.073"),
-    (f"{SH9}, example 7-7", "34 H11/c11", "34.000 34.160", "33.720 33.880", "0.120 0.440"),
-    ("derived from the tables", "25 H7/p6", "25.000 25.021", "25.022 25.035", "−0.035 −0.001"),
-    ("derived from the tables", "80 H7/p6", "80.000 80.030", "80.032 80.051", "−0.051 −0.002"),
-    ("derived from the tables", "50 H8/f7", "50.000 50.039", "49.950 49.975", "0.025 0.089"),
-    # Two printed examples that are wrong in print, corrected by the formulas they use.
-    ("Sharma, Production Engineering, 9.4", "60 H8/f7", "60.000 60.046", "59.940 59.970",
-     "0.030 0.106"),
-    ("Sharma, Production Engineering, 9.7", "100 G7/e8", "100.012 100.047", "99.874 99.928",
-     "0.084 0.173"),
-]  # fmt: skip
+from shimstock.trade.sums.fits.hole_and_shaft import hole_and_shaft
+from shimstock.trade.sums.fits.iso_fit import iso_fit
+from shimstock.trade.sums.fits.iso_limits import iso_limits
+from shimstock.trade.sums.fits.shaft_for_hole import shaft_for_hole
 
 
-@pytest.mark.parametrize(("source", "designation", "hole", "shaft", "clearance"), PUBLISHED)
-def test_iso_286_published_fits(source, designation, hole, shaft, clearance):
-    size, zones = designation.split()
-    for zone, limits in zip(zones.split("/"), (hole, shaft), strict=True):
-        got = iso_limits(size=Mm(float(size)), zone=zone)
-        assert [got.value.low, got.value.high] == [as_printed(end) for end in limits.split()]
-        assert got.working.disagreements() == []
-    made = iso_fit(designation=designation)
-    assert [made.value.least, made.value.most] == [as_printed(end) for end in clearance.split()]
-    assert made.working.disagreements() == []
+def answers(worked):
+    return {name: each.value for name, each in worked.working.answers.items()}
+
+
+def limits_of(size, zone):
+    return iso_limits(size=Mm(size), zone=parse_zone(zone))
+
+
+def made(designation):
+    return iso_fit(designation=parse_designation(designation)).value
 
 
 # Limits of holes in the published tables of ISO 286-2 (from memory), in mm.
@@ -66,7 +57,7 @@ def test_iso_286_published_fits(source, designation, hole, shaft, clearance):
     ],
 )
 def test_iso_286_2_limits(size, zone, low, high):
-    got = iso_limits(size=Mm(size), zone=zone)
+    got = limits_of(size, zone)
     assert got.value.low == as_printed(low)
     assert got.value.high == as_printed(high)
     assert got.working.disagreements() == []
@@ -74,8 +65,8 @@ def test_iso_286_2_limits(size, zone, low, high):
 
 def test_the_upper_end_belongs_to_its_range():
     # ISO 286-1: over … up to and including; Ø30 belongs to 18 to 30.
-    assert iso_limits(size=Mm(30), zone="H7").value.high == as_printed("30.021")
-    assert iso_limits(size=Mm(30.001), zone="H7").working.value("IT") == 25
+    assert limits_of(30, "H7").value.high == as_printed("30.021")
+    assert limits_of(30.001, "H7").working.value("IT_h") == 25
 
 
 # ISO 286-1, the formulas behind the tables; D is the geometric mean of the range.
@@ -120,24 +111,38 @@ def test_iso_286_1_close_fits_follow_their_formulas():
             assert LOWER["u"][i] == pytest.approx(it7 + mean, abs=4)
 
 
-@pytest.mark.parametrize(
-    ("size", "zone"), [(50, "z6"), (50, "H4"), (50, "H12"), (50, "7H"), (50, ""), (50, "hs6")]
-)
-def test_a_zone_that_is_not_held_is_named(size, zone):
-    with pytest.raises(ValueError, match="as H7 or s6"):
-        iso_limits(size=Mm(size), zone=zone)
+@pytest.mark.parametrize("text", ["z6", "H4", "H12", "7H", "", "hs6", "Hs7"])
+def test_a_zone_that_is_not_held_is_named(text):
+    with pytest.raises(NotUnderstood, match="H7 or s6 would do"):
+        parse_zone(text)
 
 
 @pytest.mark.parametrize("size", [0, -5, 501])
 def test_a_size_beyond_the_tables_is_named(size):
-    with pytest.raises(ValueError, match="up to 500 mm"):
-        iso_limits(size=Mm(size), zone="H7")
+    with pytest.raises(NotPossible, match="must be above 0 and at most 500"):
+        limits_of(size, "H7")
 
 
-@pytest.mark.parametrize("text", ["50 H7", "H7/s6", "50 s6/H7", "fifty"])
+@pytest.mark.parametrize(
+    "text", ["50 H7", "H7/s6", "50 s6/H7", "fifty", "501 H7/s6", "0 H7/s6", "50 H7/z6", "50 A9/s6"]
+)
 def test_what_is_no_fit_is_named(text):
-    with pytest.raises(ValueError, match="as 50 H7/s6"):
-        iso_fit(designation=text)
+    with pytest.raises(NotUnderstood, match="would do"):
+        parse_designation(text)
+
+
+@pytest.mark.parametrize(
+    "text", ["Ø50 H7/s6", "50 mm H7/s6", " 50H7/s6 ", "50 H7-s6", "5 cm H7/s6"]
+)
+def test_a_fit_is_read_however_it_is_written(text):
+    read = parse_designation(text)
+    assert (read.size, read.hole.name, read.shaft.name) == (50, "H7", "s6")
+
+
+def test_an_inch_size_is_turned_into_mm_and_said():
+    worked = iso_fit(designation=parse_designation("2 in H7/s6"))
+    assert worked.working.shown()[0] == "2 in is 50.8 mm."
+    assert answers(worked)["largest hole"] == pytest.approx(50.83)
 
 
 grades = st.sampled_from(["H7", "H8", "G7", "K7", "N7", "P7", "JS8", "f7", "g6", "k6", "p6", "u6"])
@@ -145,53 +150,147 @@ grades = st.sampled_from(["H7", "H8", "G7", "K7", "N7", "P7", "JS8", "f7", "g6",
 
 @given(st.floats(0.5, 500), grades)
 def test_every_zone_is_as_wide_as_its_grade(size, zone):
-    got = iso_limits(size=Mm(size), zone=zone)
-    assert got.value.high - got.value.low == pytest.approx(got.working.value("IT") / 1000)
+    got = limits_of(size, zone)
+    assert got.value.high - got.value.low == pytest.approx(1000 * got.working.value("T") / 1000)
     assert got.working.disagreements() == []
 
 
-def limits(text: str, unit: str = "mm") -> Range:
-    low, high = text.split()
-    return Range(float(low), float(high), unit, text)
+@given(st.floats(0.5, 500), grades, grades)
+def test_a_fit_is_as_wide_as_both_tolerances(size, one, other):
+    worked = fit(hole=limits_of(size, one).value, shaft=limits_of(size, other).value)
+    both = sum(limits_of(size, each).working.value("T") for each in (one, other))
+    assert worked.value.most - worked.value.least == pytest.approx(both)
+    assert worked.working.disagreements() == []
 
 
-# Plain limit arithmetic. Sharma, Production Engineering, ch. 9, unless named.
-@pytest.mark.parametrize(
-    ("source", "hole", "shaft", "least", "most"),
-    [
-        ("9.1: allowance 0.03", "37.50 37.52", "37.45 37.47", "0.03", "0.07"),
-        ("9.2: allowance 0.10", "75.000 75.075", "74.825 74.900", "0.100", "0.250"),
-        ("9.3: interference 0.0375", "75.000 75.225", "75.2625 75.4875", "−0.4875", "−0.0375"),
-        ("9.5", "30.000 30.020", "29.982 29.995", "0.005", "0.038"),
-        ("9.6", "25.000 25.006", "24.986 24.990", "0.010", "0.020"),
-        ("9.9", "100.000 100.035", "100.085 100.120", "−0.120", "−0.050"),
-    ],
-)
-def test_sharma_9_plain_limit_arithmetic(source, hole, shaft, least, most):
-    got = fit(hole=limits(hole), shaft=limits(shaft))
-    assert got.value.least == as_printed(least)
-    assert got.value.most == as_printed(most)
-    assert got.working.disagreements() == []
+def test_a_fit_names_clearance_or_interference_and_never_both_ends_wrong():
+    assert {"least clearance", "most clearance"} <= set(answers(made_of("25 H7/g6")))
+    assert {"least interference", "most interference"} <= set(answers(made_of("25 H7/s6")))
+    between = set(answers(made_of("25 H7/k6")))
+    assert {"most clearance", "most interference"} <= between
+    assert not {"least clearance", "least interference"} & between
 
 
-def test_shigley_7_8_inch_fit():
-    # Shigley, 9th ed., example 7-8: 2 in H7/s6 from the book's own inch tables.
-    got = fit(hole=limits("2.0000 2.0010", "in"), shaft=limits("2.0017 2.0023", "in"))
-    assert got.value.least == as_printed("−0.0023")
-    assert got.value.most == as_printed("−0.0007")
-    assert got.value.kind == "interference"
+def made_of(designation):
+    return iso_fit(designation=parse_designation(designation))
+
+
+def test_a_sliding_fit_that_may_just_touch_is_clearance():
+    assert made("25 H7/h6").kind == "clearance"
+    assert made("25 H7/k6").kind == "transition"
+    assert made("25 H7/s6").kind == "interference"
 
 
 def test_two_measured_parts_in_two_units():
-    got = fit(hole=limits("5.7592 5.7592", "in"), shaft=limits("146.05 146.05"))
+    got = fit(hole=parse_limits("5.7592 in"), shaft=parse_limits("146.05 mm"))
     assert got.value.least == got.value.most == pytest.approx(0.0092)
     assert (got.value.unit, got.value.kind) == ("in", "clearance")
-
-
-def test_a_fit_that_may_do_either_is_a_transition():
-    assert iso_fit(designation="25 H7/k6").value.kind == "transition"
+    assert "146.05 mm, is taken in in" in got.working.shown()[0]
 
 
 def test_an_open_end_makes_no_fit():
-    with pytest.raises(ValueError, match="both ends"):
-        fit(hole=Range(1, None, "in", "1 in .."), shaft=limits("1 2", "in"))
+    whole = parse_limits("1 .. 2 in")
+    with pytest.raises(NotPossible, match="both ends"):
+        fit(hole=Range(1, None, "in", "1 in .."), shaft=whole)
+    with pytest.raises(NotPossible, match="both ends"):
+        shaft_for_hole(hole=Range(None, 1, "in", ".. 1 in"), clearance=0.1)
+
+
+@pytest.mark.parametrize(
+    ("text", "low", "high"),
+    [
+        ("37.50 .. 37.52 mm", 37.5, 37.52),
+        ("30 +0.020/0 mm", 30, 30.02),
+        ("30 −0.005/−0.018 mm", 29.982, 29.995),
+        ("30 -0.018/-0.005 mm", 29.982, 29.995),
+        ("25 ± 0.01 mm", 24.99, 25.01),
+        ("25 +/- 0.01 mm", 24.99, 25.01),
+        ("1.2495 in", 1.2495, 1.2495),
+        ("1 1/4 in", 1.25, 1.25),
+    ],
+)
+def test_limits_are_read_as_they_are_written(text, low, high):
+    got = parse_limits(text)
+    assert (got.low, got.high) == (low, high)
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("37.5", "names no unit"),
+        ("12 psi", "no length"),
+        ("1 in ..", "both ends"),
+        ("0 mm", "above 0"),
+        ("2 .. 1 in", "swapped"),
+        ("25 ± 0.01 furlong", "no unit known"),
+    ],
+)
+def test_what_are_no_limits_is_named(text, said):
+    with pytest.raises(NotUnderstood, match=said):
+        parse_limits(text)
+
+
+def test_the_rows_of_b4_1_follow_one_another_and_their_fits_are_as_wide_as_both_parts():
+    for rows in _ansi_b4_1.ROWS.values():
+        for row, after in itertools.pairwise(rows):
+            assert row.to == after.over
+        for row in rows:
+            assert row.hole[1] == 0 < row.hole[0]
+            assert row.shaft[0] > row.shaft[1]
+
+
+@pytest.mark.parametrize(("size", "class_"), [(0.95, "FN 2"), (3.95, "FN 2"), (2, "RC 4")])
+def test_a_size_that_b4_1_here_does_not_hold_is_refused_and_what_is_held_is_said(size, class_):
+    with pytest.raises(NotPossible, match=r"not held here for .*, which runs over .* in"):
+        ansi_fit(size=size, class_=class_)
+
+
+def test_the_upper_end_of_a_b4_1_row_belongs_to_it():
+    assert ansi_fit(size=1.19, class_="FN 2").value.most == pytest.approx(-0.0006)
+    assert ansi_fit(size=1.1901, class_="FN 2").value.most == pytest.approx(-0.0008)
+
+
+def test_the_shaft_for_a_hole_gives_the_fit_it_was_made_for():
+    hole = parse_limits("40.00 .. 40.03 mm")
+    moves = fit(hole=hole, shaft=shaft_for_hole(hole=hole, clearance=0.05, tolerance=0.02).value)
+    assert moves.value.least == pytest.approx(0.05)
+    assert moves.value.most == pytest.approx(0.05 + 0.03 + 0.02)
+    holds = fit(hole=hole, shaft=shaft_for_hole(hole=hole, interference=0.05).value)
+    assert holds.value.most == pytest.approx(-0.05)
+    assert holds.value.kind == "interference"
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        ({}, "one of clearance and interference"),
+        ({"clearance": 0.1, "interference": 0.1}, "one of clearance and interference"),
+        ({"clearance": 41}, "leaves no shaft"),
+    ],
+)
+def test_a_shaft_that_cannot_be_is_refused(typed, said):
+    with pytest.raises(NotPossible, match=said):
+        shaft_for_hole(hole=parse_limits("40.00 .. 40.03 mm"), **typed)
+
+
+@given(
+    st.floats(-0.2, 0.2),
+    st.floats(0.001, 0.3),
+    st.floats(0.2, 5),
+    st.sampled_from(["hole", "shaft"]),
+)
+def test_hole_and_shaft_keep_the_fit_asked_for(least, wide, share, basis):
+    got = hole_and_shaft(size=50, least=least, most=least + wide, share=share, basis=basis)
+    assert (got.value.least, got.value.most) == pytest.approx((least, least + wide), abs=1e-9)
+    assert answers(got)["hole tolerance"] == pytest.approx(share * answers(got)["shaft tolerance"])
+    assert answers(got)["smallest hole" if basis == "hole" else "largest shaft"] == 50
+    assert got.working.disagreements() == []
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [({"least": 0.02, "most": 0.01}, "swapped"), ({"least": 60, "most": 70}, "leaves nothing")],
+)
+def test_limits_that_cannot_be_are_refused(typed, said):
+    with pytest.raises(NotPossible, match=said):
+        hole_and_shaft(size=50, **typed)

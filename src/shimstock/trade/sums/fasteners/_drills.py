@@ -94,6 +94,8 @@ def _metric(size: Fraction) -> Drill:
 
 def _fraction(size: Fraction) -> str:
     whole, rest = divmod(size, 1)
+    if not rest:
+        return f"{whole} in"  # a bare 1 could be either
     return " ".join(str(part) for part in (whole, rest) if part)
 
 

@@ -15,7 +15,7 @@ MOST = 100  # um/m.K: no metal grows so much
 
 DOOLEY = "Dooley, Applied Science for Metal Workers"
 CALLISTER = "Callister, Materials Science and Engineering, appendix B"
-TABLE = "a second handbook's table"
+TABLE = "a handbook's table of expansion"
 MEMORY = "common handbook value, from memory"
 
 

@@ -36,7 +36,7 @@ def expansion(
     unit = coherent(unit).length
     w = Working()
     w.given("L", length, unit, meaning="at the start")
-    growth = metal_line(w, "α", metal, "it")
+    growth = metal_line(w, "α", metal, "metal")
     w.given("T_0", start, "degC", meaning="start")
     w.given("T", end, "degC", meaning="end")
     rise = w.step("ΔT", "T − T_0", end - start, "K", answer="warming")

@@ -73,6 +73,14 @@ def heat_to_free(
     at = w.step("T", "T_0 + ΔT", start + rise, "degC", answer="temperature")
     can_be(at, "heat the housing instead")
     within(w, at, limit, chilled=way == "chill the pin")
+    if limit is not None:
+        w.step(
+            "c_l",
+            "c_0 + D·r/10⁶·(T_l − T_0)",
+            clearance + diameter * rate / 1e6 * (limit - start),
+            unit,
+            answer="clearance at the limit",
+        )
     if housing.spread or pin.spread:
         w.note(SPREAD_SAID)
     return Worked(at, w)

@@ -1,13 +1,14 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import GOVERNOR
 from shimstock.trade.sums.declare import Of, a_sum
 
 # Class, then the most droop in %, steady band in % and recovery in s.
 CLASSES = (("G3", 3.0, 0.5, 3.0), ("G2", 5.0, 1.5, 5.0), ("G1", 8.0, 2.5, 10.0))
 
 
-@a_sum(example="--droop '4.8 %' --band '1.2 %' --recovery '4 s'")
+@a_sum(example="--droop '4.8 %' --band '1.2 %' --recovery '4 s'", cautions=(GOVERNOR,))
 def governor_class(
     *,
     droop: Annotated[float, Of("%", least=0)],

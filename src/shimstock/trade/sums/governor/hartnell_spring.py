@@ -88,13 +88,10 @@ def hartnell_spring(
     lift = (outer_radius - inner_radius) * sleeve_arm / ball_arm
     w.step("h", "(r_2 − r_1)·y/x", lift, "mm", meaning="lift of the sleeve", answer="lift")
     # A spring between the balls is stretched at both radii; only the difference counts.
-    rate = (outer - inner) / lift - 4 * helping * (ball_arm / sleeve_arm) ** 2
+    rate = (outer - inner) / lift - 4 * helping * crank.leverage**2
     w.step("k", "(S_2 − S_1)/h − 4·k_b·(x/y)²", rate, "N/mm", meaning="main spring", answer="rate")
-    if inner <= 0 or rate <= 0:
-        rule = "cannot be had from a spring that pushes"
-        raise NotPossible("what these speeds ask of the spring", rule, "look at sleeve and radii")
-    even = 2 * mass * (2 * pi * inner_speed / 60) ** 2 / 1000 * (ball_arm / sleeve_arm) ** 2
-    even -= 4 * helping * (ball_arm / sleeve_arm) ** 2
+    _must_push(crank, inner_speed, inner, outer_speed, rate)
+    even = (2 * mass * (2 * pi * inner_speed / 60) ** 2 / 1000 - 4 * helping) * crank.leverage**2
     w.step("k_i", "(2·m·ω_1²/1000 − 4·k_b)·(x/y)²", even, "N/mm", answer="isochronous rate",
            meaning="a softer main spring is not stable")  # fmt: skip
     if outer_speed <= inner_speed:
@@ -109,3 +106,14 @@ def _force(w: Working, mark: str, name: str, crank: _Crank, speed: float, radius
     force = 2 * outwards * crank.leverage - crank.sleeve * 9.80665
     shown = f"2·F{mark}·x/y − M·9.80665"
     return w.step(f"S{mark}", shown, force, "N", meaning="on the sleeve", answer=f"{name} force")
+
+
+def _must_push(crank: _Crank, slow: float, inner: float, fast: float, rate: float) -> None:
+    """Raises NotPossible where the spring would have to pull, or to push less when pressed."""
+    if inner <= 0:
+        rule = f"is more than the balls carry at {slow:g} rpm, even without a spring"
+        raise NotPossible(f"sleeve {crank.sleeve:g} kg", rule, "look at mass, speed and arms")
+    if rate <= 0:
+        rule = "asks for a main spring that pushes less the more it is pressed"
+        what = f"outer speed {fast:g} rpm"
+        raise NotPossible(what, rule, "look at speeds, radii and the springs between the balls")

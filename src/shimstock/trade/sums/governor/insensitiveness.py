@@ -2,10 +2,14 @@ from typing import Annotated
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import GOVERNOR
 from shimstock.trade.sums.declare import Of, a_sum
 
 
-@a_sum(example="--friction '3 lbf' --sleeve-force '90 lbf' --ball-weight '15 lbf' --speed 975")
+@a_sum(
+    example="--friction '3 lbf' --sleeve-force '90 lbf' --ball-weight '15 lbf' --speed 975",
+    cautions=(GOVERNOR,),
+)
 def insensitiveness(
     *,
     friction: Annotated[float, Of("N", least=0)],

@@ -47,9 +47,9 @@ def stiffness(w: Working, squeeze: float | None, modulus: float | None) -> float
 
     Raises NotPossible where it is not given once, as squeeze or as modulus.
     """
+    if modulus is not None and squeeze is None:
+        return w.given("K", modulus, "MPa", meaning="bulk modulus of the fuel")
     beta = squeezed(w, squeeze, modulus)
-    if modulus is not None:
-        return modulus
     return w.step("K", "1/(10·β)", 1 / (10 * beta), "MPa", meaning="bulk modulus of the fuel")
 
 

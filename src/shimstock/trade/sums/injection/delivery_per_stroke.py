@@ -33,7 +33,7 @@ def delivery_per_stroke(
     cycle: whether each cylinder is fed every second turn or every turn, no unit.
     strokes: caught in the glass on the bench, a count.
     Raises NotPossible where the fuel burnt is not given, or given twice.
-    Source: R. K. Rajput, Internal Combustion Engines, example 12.1, page 421, q = P·b·i/(60·n·z·ρ).
+    Source: Rajput, Textbook of Internal Combustion Engines, example 12.1, page 421, q = P·b·i/(60·n·z·ρ).
 
     >>> round(delivery_per_stroke(power=89, consumption=245, cylinders=6, speed=2500).value, 1)
     57.7

@@ -50,7 +50,7 @@ def hole_delivery(
     end_pressure: of the fuel at the end of injection, where it changes, in bar.
     end_against: pressure in the cylinder at the end of injection, where it changes, in bar.
     Raises NotPossible where the cylinder's pressure is not below the fuel's.
-    Source: R. K. Rajput, Internal Combustion Engines, example 12.5, q = A·v·t.
+    Source: Rajput, Textbook of Internal Combustion Engines, example 12.5, q = A·v·t.
 
     >>> round(hole_delivery(diameter=0.47, speed=1800, degrees=32, pressure=118.2, against=31.38,
     ...     coefficient=0.9, density=0.86544).value, 2)

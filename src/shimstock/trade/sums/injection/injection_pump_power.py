@@ -57,7 +57,7 @@ def injection_pump_power(
     modulus: bulk modulus, instead of the squeeze, in MPa.
     cycle: whether each cylinder is fed every second turn or every turn, no unit.
     Raises NotPossible where a pressure does not rise, or the squeeze is not given once.
-    Source: H. N. Gupta, Fundamentals of Internal Combustion Engines, example 10.6, page 337.
+    Source: H. N. Gupta, Fundamentals of IC Engines, example 10.6, page 337.
 
     >>> round(injection_pump_power(delivery=98.824, pressure=280, against=30, speed=2500,
     ...     cylinders=4, barrel=8, squeeze=80e-6).value, 1)

@@ -45,7 +45,7 @@ def injector_hole(
     end_pressure: of the fuel at the end of injection, where it changes, in bar.
     end_against: pressure in the cylinder at the end of injection, where it changes, in bar.
     Raises NotPossible where the cylinder's pressure is not below the fuel's.
-    Source: R. K. Rajput, Internal Combustion Engines, examples 12.2 and 12.6, A = q/(t·v).
+    Source: Rajput, Textbook of Internal Combustion Engines, examples 12.2 and 12.6, A = q/(t·v).
 
     >>> round(injector_hole(delivery=261.65, speed=1500, degrees=30, pressure=160, against=40,
     ...     coefficient=0.9, density=0.85).value, 3)

@@ -27,7 +27,7 @@ def orifice_velocity(
     end_pressure: of the fuel at the end of injection, where it changes, in bar.
     end_against: pressure in the cylinder at the end of injection, where it changes, in bar.
     Raises NotPossible where the cylinder's pressure is not below the fuel's.
-    Source: R. K. Rajput, Internal Combustion Engines, example 12.2, v = C·√(2·Δp/ρ).
+    Source: Rajput, Textbook of Internal Combustion Engines, example 12.2, v = C·√(2·Δp/ρ).
 
     >>> round(orifice_velocity(pressure=160, against=40, coefficient=0.9, density=0.85).value, 2)
     151.23

@@ -49,7 +49,7 @@ def plunger_stroke(
     squeeze: share that the fuel shrinks for each bar, in per.bar.
     modulus: bulk modulus, instead of the squeeze, in MPa.
     Raises NotPossible where the pressure does not rise, or the squeeze is not given once.
-    Source: H. N. Gupta, Fundamentals of Internal Combustion Engines, example 10.5, page 336.
+    Source: H. N. Gupta, Fundamentals of IC Engines, example 10.5, page 336.
 
     >>> round(plunger_stroke(plunger=7.5, delivery=100, pressure=180, barrel=6.5, pipe_bore=3,
     ...     pipe_length=650, injector=2.5, squeeze=78.5e-6).value, 2)

@@ -1,12 +1,14 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import HIGH_PRESSURE_FUEL
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.injection._fuel import DIESEL, Density, Modulus, Speed, Squeeze
 from shimstock.trade.sums.injection._wave import wave_speed
 
 
-@a_sum(example="--length '24 in' --speed 975 --modulus '17800 bar'")
+@a_sum(example="--length '24 in' --speed 975 --modulus '17800 bar'",
+       cautions=(HIGH_PRESSURE_FUEL,))  # fmt: skip
 def pressure_wave(
     *,
     length: Annotated[float, Of("mm", above=0)],
@@ -26,7 +28,7 @@ def pressure_wave(
     squeeze: share that the fuel shrinks for each bar, in per.bar.
     modulus: bulk modulus, instead of the squeeze, in MPa.
     Raises NotPossible where the squeeze is not given once.
-    Source: H. N. Gupta, Fundamentals of Internal Combustion Engines, example 10.7, page 339,
+    Source: H. N. Gupta, Fundamentals of IC Engines, example 10.7, page 339,
     a = √(K/ρ); crank degrees 6·n·t.
 
     >>> round(pressure_wave(length=575, speed=1000, density=0.86, modulus=1783).value, 3)

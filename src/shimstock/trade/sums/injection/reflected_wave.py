@@ -57,7 +57,7 @@ def reflected_wave(
     squeeze: share that the fuel shrinks for each bar, in per.bar.
     modulus: bulk modulus, instead of the squeeze, in MPa.
     Raises NotPossible where the wave does not overcome the cylinder's pressure.
-    Source: H. N. Gupta, Fundamentals of Internal Combustion Engines, example 10.7, page 339,
+    Source: H. N. Gupta, Fundamentals of IC Engines, example 10.7, page 339,
     p = ρ·a·u.
 
     >>> got = reflected_wave(plunger=10, plunger_speed=0.3, pipe_bore=2.236068, hole=0.3535534,

@@ -1,0 +1,1 @@
+"""Drive: ground speed, belts and pulleys, power take-off, hydraulics and traction."""

@@ -1,0 +1,1 @@
+"""Weights and lifting: axle loads, centre of gravity, ballast, slings and rearing."""
