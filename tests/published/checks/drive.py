@@ -1,7 +1,7 @@
 from collections.abc import Iterator
 from itertools import chain
 
-from published.check import Check
+from published.check import Check, Misprint
 
 SARKAR = "B. K. Sarkar, Theory of Machines"
 KHURMI = "Khurmi and Gupta, Theory of Machines"
@@ -132,6 +132,13 @@ def belts() -> Iterator[Check]:
     yield Check(
         "belt-power", flat, "power", "7.89", "kW", f"{KHURMI}, example 11.4, page 342", "read"
     )
+    wedged = flat | {"friction": "0.125", "groove": "60"}
+    as_flat = f"{KHURMI}, example 11.4, page 342: a groove of 60° doubles a friction of 0.125"
+    yield Check("v-belt-power", wedged, "power", "7.89", "kW", as_flat, "worked out")
+    stretched = {"tight": "2000 N", "slack": "800 N", "width": "100 mm", "thickness": "6 mm",
+                 "modulus": "100 MPa"}  # fmt: skip
+    same_weight = "the same weight of belt passes both pulleys: 1 − (1 + 4/300)/(1 + 10/300)"
+    yield Check("belt-creep", stretched, "creep", "1.935", "%", same_weight, "worked out")
 
 
 def oil() -> Iterator[Check]:
@@ -163,6 +170,10 @@ def oil() -> Iterator[Check]:
         f"{ESPOSITO}, example 5.5",
         "read",
     )
+    ram = {"bore": "2 in", "rod": "1 in", "pressure": "318.31 psi"}
+    source = f"{ESPOSITO}, example 6.1, turned round"
+    yield Check("cylinder-force", ram, "force out", "1000", "lbf", source, "worked out")
+    yield Check("cylinder-force", ram, "force in", "750", "lbf", source, "worked out")
     ram = {"bore": "2 in", "rod": "1 in", "load": "1000 lbf", "flow": "20 gal/min"}
     why = "the book goes on with rounded areas"
     for answer, printed, unit in (
@@ -222,3 +233,8 @@ def soils() -> Iterator[Check]:
 
 
 CHECKS = tuple(chain(speeds(), belts(), oil(), soils()))
+MISPRINTS = (
+    Misprint("pulley-for-speed", {"driving": "60 cm", "speed": "300", "wanted": "400"}, "diameter",
+             "45.0", "450.0", "mm", f"{SARKAR}, illustration 2.1, companion",
+             "its comment says mm; the diameters are in cm"),
+)  # fmt: skip

@@ -9,6 +9,7 @@ KHURMI = "Khurmi and Gupta, Theory of Machines"
 SERIES = "the book takes two terms of the series for the piston"
 GEOMETRY = "geometry of the cylinder"
 ISA = "ISO 2533, standard atmosphere, by two public packages that agree to 0.02 Pa"
+TWINS = "geometry of the crank; twins with opposed throws fire unevenly"
 POLYTROPE = "ISO 2533 with polytropic compression"
 
 
@@ -39,6 +40,20 @@ def displacements() -> Iterator[Check]:
     source = f"{RAJPUT}, example 17.4, page 572, its values"
     yield Check("bore-for-torque", given, "displacement", "2.0944", "l", source, "worked out")
     yield Check("bore-for-torque", given, "bore", "87.358", "mm", source, "worked out")
+    square = {"displacement": "2.0944 l", "cylinders": "4"}
+    yield Check(
+        "bore-for-displacement",
+        square,
+        "bore",
+        "87.358",
+        "mm",
+        source,
+        "worked out",
+        "0.0025 %",
+        "the swept volume is given to five digits",
+    )
+    pull = {"pressure": "9.6 bar", "displacement": "2.0944 l"}
+    yield Check("torque-from-bmep", pull, "torque", "160", "N.m", source, "read")
 
 
 def compressions() -> Iterator[Check]:
@@ -91,11 +106,23 @@ def compressions() -> Iterator[Check]:
         f"{RAJPUT}, chapter 3",
         "read",
     )
+    room = {"bore": "250 mm", "stroke": "375 mm", "ratio": "7.9992"}
+    yield Check(
+        "clearance-volume", room, "clearance", "0.00263", "m3", f"{RAJPUT}, chapter 3", "read"
+    )
+    keswanis = {"bore": "0.25 m", "stroke": "0.45 m", "ratio": "5.4179"}
+    yield Check("clearance-volume", keswanis, "clearance", "5.000", "l", keswani, "worked out")
     milled = {"bore": "100 mm", "stroke": "120 mm", "ratio": "6", "cut": "1 mm"}
     yield Check("milling", milled, "ratio", "6.2174", "", GEOMETRY, "worked out")
     yield Check(
         "milling", milled | {"area": "60 cm2"}, "ratio", "6.1644", "", GEOMETRY, "worked out"
     )
+    for wanted, area in (("6.2174", {}), ("6.1644", {"area": "60 cm2"})):
+        back = {"bore": "100 mm", "stroke": "120 mm", "ratio": "6", "wanted": wanted} | area
+        yield Check("milling-for-ratio", back, "cut", "1.000", "mm", GEOMETRY, "worked out")
+    thicker = {"bore": "100 mm", "stroke": "120 mm", "ratio": "6.2174", "wanted": "6"}
+    thicker |= {"gasket": "1 mm"}
+    yield Check("gasket-for-ratio", thicker, "gasket", "2.000", "mm", GEOMETRY, "worked out")
     bored = {"bore": "4.25 in", "new_bore": "4.29 in", "ratio": "6"}
     yield Check("overbore", bored, "growth", "1.891", "%", GEOMETRY, "worked out")
     yield Check("overbore", bored, "ratio", "6.0946", "", GEOMETRY, "worked out")
@@ -211,6 +238,24 @@ def rims() -> Iterator[Check]:
         "worked out",
     )
     yield Check(
+        "rim-arc",
+        {"across": "133.44 mm", "angle": "1"},
+        "arc",
+        "1.1645",
+        "mm",
+        "arc and degrees on one damper, a public page",
+        "worked out",
+    )
+    yield Check(
+        "rim-degrees",
+        {"across": "133.44 mm", "arc": "46.58 mm"},
+        "angle",
+        "40",
+        "deg",
+        "arc and degrees on one damper, a public page",
+        "read",
+    )
+    yield Check(
         "rim-degrees",
         {"across": "20 in", "arc": "4.4331 mm"},
         "angle",
@@ -225,14 +270,16 @@ def rims() -> Iterator[Check]:
         ("0, 180, 360, 540", "interval 4", "180"),
     ):  # fmt: skip
         yield Check(
-            "firing-intervals",
-            {"firings": firings},
-            interval,
-            printed,
-            "deg",
-            "geometry of the crank; twins with opposed throws fire unevenly",
-            "worked out",
+            "firing-intervals", {"firings": firings}, interval, printed, "deg", TWINS, "worked out"
         )
+    for throws, order, interval, printed in (
+        ("0, 0", "1-2", "interval 1", "360"), ("0, 0", "1-2", "interval 2", "360"),
+        ("0, 180", "1-2", "interval 1", "180"), ("0, 180", "1-2", "interval 2", "540"),
+        ("0, 180, 180, 0", "1-3-4-2", "interval 1", "180"),
+        ("0, 180, 180, 0", "1-3-4-2", "interval 4", "180"),
+    ):  # fmt: skip
+        given = {"throws": throws, "order": order}
+        yield Check("firing-order", given, interval, printed, "deg", TWINS, "worked out")
 
 
 def air() -> Iterator[Check]:
@@ -275,7 +322,13 @@ def air() -> Iterator[Check]:
     )
     yield Check(
         "mixture-at-height",
-        {"mixture": "14", "temperature": "25", "height": "4500 m", "cooling": "6.4"},
+        {
+            "mixture": "14",
+            "temperature": "25 degC",
+            "height": "4500 m",
+            "cooling": "6.4 K",
+            "pressure": "textbook",
+        },
         "mixture",
         "11.26",
         "",
@@ -284,7 +337,13 @@ def air() -> Iterator[Check]:
     )
     yield Check(
         "mixture-at-height",
-        {"mixture": "14.7", "temperature": "22", "height": "4000 m", "scale": "19200 m"},
+        {
+            "mixture": "14.7",
+            "temperature": "22 degC",
+            "height": "4000 m",
+            "scale": "19200 m",
+            "pressure": "textbook",
+        },
         "mixture",
         "12.11",
         "",
@@ -324,16 +383,16 @@ def firings() -> Iterator[Check]:
             "Fourier series of two equal impulses",
             "worked out",
         )
-    yield Check(
-        "firing-lines",
-        {"firings": "0, 180", "speed": "975"},
-        "tones",
-        "8.12 a second, 24.38 a second, 32.50 a second, 40.62 a second, 56.88 a second, "
-        "65.00 a second",
-        "",
-        "Fourier series of two equal impulses",
-        "worked out",
-    )
+    for line, tone in (("1", "8.125"), ("3", "24.375"), ("4", "32.5")):
+        yield Check(
+            "firing-lines",
+            {"firings": "0, 180", "speed": "975"},
+            f"tone {line}",
+            tone,
+            "per.s",
+            "Fourier series of two equal impulses",
+            "worked out",
+        )
     for line, tone in (("1", "8.125"), ("3", "24.375"), ("4", "32.5")):
         yield Check(
             "speed-from-tone",

@@ -228,6 +228,54 @@ SHORT = {"thread": "1/2-13", "proof": "150 ksi", "share": "0.55", "friction": "0
 TEN = "30.3; 32.5; 32.5; 32.9; 32.9; 33.8; 34.3; 34.7; 37.4; 40.5"
 PULLS = {"pulls": "; ".join(f"{each} kN" for each in TEN.split("; "))}
 
+
+def _preloads() -> Iterator[Check]:
+    """The torques of worked examples, back to the pull they were worked out from."""
+    for given, printed, unit, source, known in (
+        ({"thread": "3/8-16", "torque": "225 lbf.in", "factor": "0.15"}, "4000", "lbf", MOTT,
+         "read"),
+        ({"thread": "1 1/4-12", "torque": "21728.25 lbf.in", "factor": "0.15",
+          "area": "1.073 in2"}, "115884", "lbf",
+         f"{WENTZELL}, example 6.4, page 124: 90 % of 120 ksi on 1.073 in²", "worked out"),
+        ({"thread": "M14", "torque": "156.97 N.m", "factor": "0.2", "area": "115 mm2"}, "56.06",
+         "kN", f"{JINDAL}, example 9-5, page 268: 75 % of 650 MPa on 115 mm²", "worked out"),
+    ):  # fmt: skip
+        yield Check("preload-from-torque", given, "preload", printed, unit, source, known)
+    given = {"thread": "3/4-10", "grade": "SAE J429 5", "torque": "3619.73 lbf.in",
+             "factor": "0.2", "area": "0.334 in2"}  # fmt: skip
+    source = f"{WENTZELL}, example 6.1, 85 % of the proof load"
+    yield Check("preload-from-torque", given, "share", "0.85", "", source, "read")
+
+
+def _films() -> Iterator[Check]:
+    """A torque of 30 N.m on a black bolt, K = 0.30, is a hundred times K on another film."""
+    for film, printed in (
+        ("zinc", "20.0"), ("lubricated", "18.0"), ("cadmium", "16.0"), ("anti-seize", "12.0"),
+        ("grip nuts", "9.0"),
+    ):  # fmt: skip
+        given = {"torque": "30 N.m", "book": "black", "now": film}
+        yield Check("torque-for-film", given, "torque", printed, "N.m",
+                    f"ratio of the K of {SHIGLEY}, table 8-15", "worked out")  # fmt: skip
+
+
+def _which_threads() -> Iterator[Check]:
+    """Sizes that coarse threads of both systems share, and those that only one has."""
+    source = "tables of ASME B1.1 and BS 84 side by side"
+    for size, tpi in (
+        ("1/4", "20"), ("5/16", "18"), ("3/8", "16"), ("7/16", "14"), ("9/16", "12"),
+        ("5/8", "11"), ("3/4", "10"), ("7/8", "9"), ("1", "8"),
+    ):  # fmt: skip
+        both = f"{size}-{tpi} UNC; {size}-{tpi} BSW"
+        given = {"diameter": f"{size} in", "tpi": tpi}
+        yield Check("which-thread", given, "candidates", both, "", source, "read")
+    for size, tpi, only in (
+        ("1/2", "12", "1/2-12 BSW"), ("1/2", "13", "1/2-13 UNC"), ("1/4", "28", "1/4-28 UNF"),
+        ("1/4", "26", "1/4-26 BSF; 1/4-26 BSC"),
+    ):  # fmt: skip
+        given = {"diameter": f"{size} in", "tpi": tpi}
+        yield Check("which-thread", given, "candidates", only, "", source, "read")
+
+
 CHECKS = (
     *_unified(),
     *_j429(),
@@ -297,6 +345,12 @@ CHECKS = (
           "worked out"),
     Check("preload-scatter", PULLS, "standard deviation", "2.881", "kN",
           f"{SHIGLEY}, table 8-14, its ten pulls", "worked out"),
+    *_preloads(),
+    *_films(),
+    *_which_threads(),
+    *(Check("tightening-order", {"count": count}, "order", order, "",
+            "ASME PCC-1, legacy crosswise pattern", "from memory")
+      for count, order in (("4", "1, 3, 2, 4"), ("8", "1, 5, 3, 7, 2, 6, 4, 8"))),
     Check("tap-drill", {"thread": "M8"}, "drill", "6.75 mm", "", "ISO 2306, d − P", "read"),
 )  # fmt: skip
 

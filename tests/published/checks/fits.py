@@ -99,17 +99,42 @@ ON_SHAFT = {"basis": "shaft"}
 INCH_2 = {"hole": "2.0000 .. 2.0010 in", "shaft": "2.0017 .. 2.0023 in"}
 
 
-def _both(given: dict[str, str], source: str, hole: str, shaft: str) -> list[Check]:
+def _both(
+    given: dict[str, str], source: str, hole: str, shaft: str, known: Known = "read"
+) -> list[Check]:
     """Limits of hole and shaft of one example on limits that a fit leaves."""
     rows = [
         (name, printed)
         for what, text in (("hole", hole), ("shaft", shaft))
         for name, printed in zip((f"smallest {what}", f"largest {what}"), text.split(), strict=True)
     ]
-    return [Check("hole-and-shaft", given, n, p, "mm", source, "read") for n, p in rows]
+    return [Check("hole-and-shaft", given, n, p, "mm", source, known) for n, p in rows]
+
+
+def _one_part(size: str, zone: str, smallest: str, largest: str, source: str) -> list[Check]:
+    """Limits of one part of a printed fit."""
+    given = {"size": f"{size} mm", "zone": zone}
+    return [
+        Check("iso-limits", given, which, printed, "mm", source, "read")
+        for which, printed in (("smallest", smallest), ("largest", largest))
+    ]
 
 
 CHECKS = (
+    *_one_part("20", "H6", "20.000", "20.013", f"{BH}, example 3.1"),
+    *_one_part("20", "e7", "19.939", "19.960", f"{BH}, example 3.1"),
+    *_one_part("20", "H7", "20.000", "20.021", f"{BH}, example 3.2"),
+    *_one_part("20", "s6", "20.035", "20.048", f"{BH}, example 3.2"),
+    *_one_part("50", "H7", "50.000", "50.025", f"{BH}, example 3.3"),
+    *_one_part("50", "s6", "50.043", "50.059", f"{BH}, example 3.3"),
+    *_one_part("12", "H11", "12.000", "12.110", f"{BH}, example 3.4"),
+    *_one_part("12", "d11", "11.840", "11.950", f"{BH}, example 3.4"),
+    *_one_part("25", "H7", "25.000", "25.021", f"{JI}, example 4-2"),
+    *_one_part("25", "r6", "25.028", "25.041", f"{JI}, example 4-2"),
+    *_one_part("50", "H8", "50.000", "50.039", f"{JI}, example 4-3"),
+    *_one_part("50", "g7", "49.966", "49.991", f"{JI}, example 4-3"),
+    *_one_part("34", "H11", "34.000", "34.160", f"{SH9}, example 7-7"),
+    *_one_part("34", "c11", "33.720", "33.880", f"{SH9}, example 7-7"),
     *_iso("20 H6/e7", "20.000 20.013", "19.939 19.960", "clearance", "0.040 0.074",
           f"{BH}, example 3.1"),
     *_iso("20 H7/s6", "20.000 20.021", "20.035 20.048", "interference", "0.014 0.048",
@@ -148,10 +173,13 @@ CHECKS = (
     Check("fit", SHARMA_5, "least clearance", "0.005", "mm", f"{SHA}, example 9.5", "read"),
     Check("fit", SHARMA_5, "most clearance", "0.038", "mm", f"{SHA}, example 9.5", "read"),
     *_both(SHARMA_6, f"{SHA}, example 9.6", "25.000 25.006", "24.986 24.990"),
-    *_both(SHARMA_6 | ON_SHAFT, f"{SHA}, example 9.6", "25.010 25.016", "24.996 25.000"),
+    *_both(SHARMA_6 | ON_SHAFT, f"limits of {SHA}, example 9.6, on the shaft", "25.010 25.016",
+           "24.996 25.000", "worked out"),
     *_both(SHARMA_9, f"{SHA}, example 9.9", "100.000 100.035", "100.085 100.120"),
-    *_both(SHARMA_9 | ON_SHAFT, f"{SHA}, example 9.9", "99.880 99.915", "99.965 100.000"),
-    *_both(SHARMA_10, f"{SHA}, example 9.10", "100 100.016", "99.964 99.972"),
+    *_both(SHARMA_9 | ON_SHAFT, f"limits of {SHA}, example 9.9, on the shaft", "99.880 99.915",
+           "99.965 100.000", "worked out"),
+    *_both(SHARMA_10, f"plain limit arithmetic after {SHA}, example 9.10", "100 100.016",
+           "99.964 99.972", "worked out"),
     *_ansi("FN 2", "1 in", "0.8", ("1.4", "1.9"), "interference", ("0.6", "1.9")),
     *_ansi("FN 2", "1.25 in", "1.0", ("1.8", "2.4"), "interference", ("0.8", "2.4")),
     *_ansi("FN 2", "1.75 in", "1.0", ("1.8", "2.4"), "interference", ("0.8", "2.4")),
@@ -195,7 +223,7 @@ CHECKS = (
     Check("press-fit", TIGHTEST, "pressure", "91.60", "MPa", FROM_TABLES, "worked out"),
     Check("press-fit", TIGHTEST, "torque", "2158", "N.m", FROM_TABLES, "worked out"),
     Check("press-fit", TIGHTEST, "press force", "86.3", "kN", FROM_TABLES, "worked out"),
-    Check("force-fit-rule", {"diameter": "9 in"}, "press", "150", "",
+    Check("force-fit-rule", {"diameter": "9 in"}, "press", "150", "tonf",
           "Dooley, Applied Science for Metal Workers", "read"),
     Check("shrink-temperature", RING_75, "warming", "55.6", "K", RING, "read"),
     Check("shrink-temperature", RING_2_5, "temperature", "87", "degC", EXPANSION, "read"),
@@ -213,7 +241,7 @@ MISPRINTS = (
     Misprint("iso-fit", {"designation": "100 G7/e8"}, "largest hole", "100.010", "100.047", "mm",
              f"{SHA}, example 9.7", "its root and cube root were taken as whole numbers"),
     Misprint("iso-fit", {"designation": "100 G7/e8"}, "largest shaft", "99.989", "99.928", "mm",
-             f"{SHA}, example 9.7", "the exponent of letter e is .41, not .11"),
+             f"{SHA}, example 9.7", "its root was taken whole; letter e has .41, not .11"),
     Misprint("iso-limits", {"size": "70 mm", "zone": "H8"}, "largest", "70.013", "70.046", "mm",
              f"{JI}, example 4-1", "its cube root was taken as a whole number"),
     Misprint("iso-limits", {"size": "30 mm", "zone": "H7"}, "largest", "30.025", "30.021", "mm",

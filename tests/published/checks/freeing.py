@@ -26,6 +26,10 @@ IN_ALUMINIUM = {
     "diameter": "30 mm", "housing": "23.6 um/m.K", "pin": "12 um/m.K",
     "housing_at": "120 degC", "pin_at": "120 degC",
 }  # fmt: skip
+IN_ALUMINIUM_BOTH = {
+    "diameter": "30 mm", "housing": "23.6 um/m.K", "pin": "12 um/m.K", "wanted": "34.8 um",
+    "way": "heat both",
+}  # fmt: skip
 BRASS_75 = {
     "shaft": "75.05 mm", "ring": "75.00 mm", "shaft_metal": "20 um/m.K", "ring_metal": "12 um/m.K",
 }  # fmt: skip
@@ -87,10 +91,14 @@ CHECKS = (
     Check("clearance-by-heat", HEATED, "gained", "48.6", "um", EACH_ALONE, "worked out"),
     Check("clearance-by-heat", HEATED, "effect", "loosens", "", EACH_ALONE, "worked out"),
     Check("clearance-by-heat", IN_ALUMINIUM, "gained", "34.8", "um", EACH_ALONE, "worked out"),
-    Check("part-again-temperature", BRASS_75, "cooling", "83.1", "K", RING, "read", "0.2",
+    Check("heat-to-free", PIN | {"wanted": "48.6 um"}, "temperature", "170", "degC", EACH_ALONE,
+          "worked out"),
+    Check("heat-to-free", IN_ALUMINIUM_BOTH, "temperature", "120", "degC", EACH_ALONE,
+          "worked out"),
+    Check("loosening-temperature", BRASS_75, "cooling", "83.1", "K", RING, "read", "0.2",
           "the source rounds on the way"),
-    Check("part-again-temperature", BRASS_2_5, "temperature", "-94", "degC", WEB, "read"),
-    Check("part-again-temperature", BRASS_20, "temperature", "-80", "degC",
+    Check("loosening-temperature", BRASS_2_5, "temperature", "-94", "degC", WEB, "read"),
+    Check("loosening-temperature", BRASS_20, "temperature", "-80", "degC",
           "a physics textbook, brass in steel", "from memory"),
 )  # fmt: skip
 

@@ -26,7 +26,17 @@ def _seating(material: str, printed: str) -> Check:
                  TABLE, "worked out")  # fmt: skip
 
 
+ROUND = {"circle": "10 in", "bolts": "12", "bolt": "5/8 in"}
+SPACING = "J. E. Shigley, Mechanical Engineering Design, chapter 8: 3 ≤ π·D_b/(N·d) ≤ 6"
+
 CHECKS = (
+    Check("bolt-spacing", ROUND, "diameters", "4.1888", "", SPACING, "worked out"),
+    Check("bolt-spacing", ROUND, "fewest bolts", "8.3776", "", SPACING, "worked out"),
+    Check("bolt-spacing", ROUND, "most bolts", "16.7552", "", SPACING, "worked out"),
+    Check("bolt-spacing", ROUND, "rule", "met", "", SPACING, "worked out"),
+    Check("bolt-spacing", ROUND | {"bolts": "8"}, "rule",
+          "too far apart: the cover bows between the bolts and the gasket leaks there", "",
+          SPACING, "worked out"),
     Check("bolt-load", SPIRAL, "seat width", "0.3062", "in", REPORT, "read"),
     Check("bolt-load", SPIRAL, "gasket diameter", "17.138", "in", REPORT, "read"),
     Check("bolt-load", SPIRAL, "pressure force", "23067", "lbf", REPORT, "read"),

@@ -122,4 +122,17 @@ def trains() -> Iterator[Check]:
     yield Check("centre-distance", wheels, "driven diameter", "907.2", "mm", source, "read")
 
 
-CHECKS = tuple(chain(table(), backlash(), trains()))
+def ends() -> Iterator[Check]:
+    """A play of 0.15 mm at 60 mm is 0.0025 rad, and twice that at an end that turns twice."""
+    geometry = "geometry, angle = arc over radius"
+    train = {"radius": "60 mm", "ratio": "2", "end_radius": "500 mm"}
+    yield Check("lash-at-end", train | {"lash": "0.15 mm"}, "movement", "2.50", "mm", geometry,
+                "worked out")  # fmt: skip
+    yield Check("lash-from-end", train | {"movement": "2.50 mm"}, "lash", "0.15", "mm", geometry,
+                "worked out")  # fmt: skip
+    for teeth, printed in (("19", "1.5833"), ("37", "3.0833")):
+        yield Check("pitch-radius", {"teeth": teeth, "diametral_pitch": "6"}, "radius", printed,
+                    "in", f"{NORTON}, centres 4.6667 in apart", "worked out")  # fmt: skip
+
+
+CHECKS = tuple(chain(table(), backlash(), trains(), ends()))

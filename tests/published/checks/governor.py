@@ -48,7 +48,7 @@ def hartnells() -> Iterator[Check]:
         "outer_speed": "252", "ball_arm": "6 in", "sleeve_arm": "4 in", "helping": "3 lbf/in",
     }  # fmt: skip
     source = f"{BEVAN}, example 4, page 468, a pair of 1½ lb/in each between the balls"
-    yield Check("hartnell-spring", given, "rate", "23", "lbf/in", source, "read")
+    yield Check("hartnell-spring", given, "rate", "23", "lbf/in", source, "read", "0.5 %", FEET)
 
 
 def weighted() -> Iterator[Check]:
@@ -98,6 +98,10 @@ def springs() -> Iterator[Check]:
     yield Check("insensitiveness", given, "share", "2.9", "%", source, "read")
     speeds = {"least": "290", "most": "310"}
     yield Check("sensitiveness", speeds, "sensitiveness", "6.67", "%", SHEET, "worked out")
+    given = {"force": "100 N", "speed": "1000", "wanted": "1100", "rate": "10 N/mm"}
+    formula = "centrifugal force at one radius, F ∝ n²"
+    yield Check("spring-for-speed", given, "force", "121.0", "N", formula, "worked out")
+    yield Check("spring-for-speed", given, "stretch", "2.100", "mm", formula, "worked out")
 
 
 def droops() -> Iterator[Check]:

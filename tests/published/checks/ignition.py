@@ -36,10 +36,19 @@ def dwells() -> Iterator[Check]:
     yield Check("dwell", given, "share", "58", "%", PAGE, "read")
     yield Check("dwell", {"angle": "45", "cylinders": "4"}, "share", "50", "%", GERMAN, "read")
     yield Check("dwell", {"angle": "50", "cylinders": "4"}, "share", "56", "%", GERMAN, "read")
+    yield Check(
+        "dwell", {"angle": "52", "cylinders": "4"}, "share", "57.8", "%", GERMAN, "worked out"
+    )
     yield Check("dwell", {"angle": "52", "cylinders": "4"}, "open", "38", "deg", GERMAN, "read")
     yield Check(
         "dwell-angle", {"share": "50", "cylinders": "4"}, "angle", "45", "deg", GERMAN, "read"
     )
+
+
+def gaps() -> Iterator[Check]:
+    given = {"gap": "0.015 in", "lift": "0.040 in", "cylinders": "4"}
+    guides = "three repair guides: gap and dwell move oppositely"
+    yield Check("dwell-from-gap", given, "wider gap", "less dwell", "", guides, "read")
 
 
 def coils() -> Iterator[Check]:
@@ -56,9 +65,18 @@ def coils() -> Iterator[Check]:
     yield Check("coil-current", coil, "share", "87", "%", PAGE, "read", "1 %", ROUNDED)
     yield Check(
         "magneto-advance",
-        {"lag": "14"},
+        {"lag": "14", "turns": "0.5"},
         "running advance",
         "28",
+        "deg",
+        "common talk of tractor mechanics",
+        "read",
+    )
+    yield Check(
+        "magneto-lag",
+        {"running": "28", "turns": "0.5"},
+        "lag",
+        "14",
         "deg",
         "common talk of tractor mechanics",
         "read",
@@ -74,4 +92,4 @@ def coils() -> Iterator[Check]:
     )
 
 
-CHECKS = tuple(chain(sparks(), dwells(), coils()))
+CHECKS = tuple(chain(sparks(), dwells(), gaps(), coils()))

@@ -6,6 +6,7 @@ from published.check import Check
 BEER = "Beer and Johnston, Statics, chapter 4"
 COURSE = "course on tractor systems, weighing level and raised, by statics"
 MANUALS = "formula of four implement makers' manuals"
+MOMENTS = "statics, moments about where the rear wheels stand"
 CHART = "sling maker's chart"
 OPERATORS = "plant operators' reference page"
 
@@ -24,6 +25,9 @@ def axles() -> Iterator[Check]:
                "overhang": "0.6 m"}  # fmt: skip
     yield Check("front-ballast", ballast, "least ballast", "179.41", "kg", MANUALS, "worked out")
     yield Check("front-ballast", ballast, "front axle", "500.0", "kg", MANUALS, "worked out")
+    pulled = {"pull": "10 kN", "hitch_height": "0.5 m", "wheelbase": "2 m", "front": "9 kN"}
+    for answer, printed in (("moved", "2.5"), ("front axle", "6.5"), ("lifting pull", "36.0")):
+        yield Check("weight-transfer", pulled, answer, printed, "kN", MOMENTS, "worked out")
     light = ballast | {"implement": "600 kg"}
     yield Check("front-ballast", light, "needed", "no", "", MANUALS, "worked out")
 
@@ -60,7 +64,7 @@ def slings() -> Iterator[Check]:
         )
     yield Check(
         "sling-by-length",
-        {"share": "1200 lb", "leg": "120 in", "height": "96 in"},
+        {"load": "1200 lb", "leg": "120 in", "height": "96 in"},
         "leg",
         "1500",
         "lb",
@@ -69,14 +73,14 @@ def slings() -> Iterator[Check]:
     )
     yield Check(
         "sling-by-length",
-        {"share": "1 t", "leg": "16.25 in", "height": "10 in"},
+        {"load": "1 t", "leg": "16.25 in", "height": "10 in"},
         "factor",
         "1.625",
         "",
         "crane training page",
         "read",
     )
-    leg = {"share": "1 t", "leg": "96 in", "height": "84 in", "rated": "8000 lb"}
+    leg = {"load": "1 t", "leg": "96 in", "height": "84 in", "rated": "8000 lb"}
     yield Check("sling-by-length", leg, "rated", "7000", "lb", CHART, "read")
     for angle, share in (
         ("75", ".966"), ("60", ".866"), ("50", ".766"), ("45", ".707"), ("40", ".643"),

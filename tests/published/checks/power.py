@@ -258,6 +258,10 @@ CHECKS = (
     *(Check("fuel-full-throttle", {"pto": "1 kW", "share": share}, "work", printed, "hp.h/gal",
             D497_7, "worked out")
       for share, printed in (("100", "16.06"), ("75", "14.59"), ("50", "12.32"))),
+    Check("fuel-partial-throttle", {"pto": "100 kW", "share": "50", "slowed": "20"},
+          "at full throttle", "20.60", "l/h", D497_7, "worked out"),
+    Check("fuel-partial-throttle", {"pto": "100 kW", "share": "50", "slowed": "20"}, "fuel",
+          "17.91", "l/h", f"{D497_7}, times 1 − (0.00877 − 0.0045·0.5)·20", "worked out"),
     Check("fuel-full-throttle", {"pto": "1 kW"}, "work", "16.03", "hp.h/gal",
           "ASABE D497.7, (0.0434·X + 0.019) gal/h for each hp", "from memory", "0.4 %",
           "the standard rounds the factors of its two sets of units apart"),
@@ -271,9 +275,9 @@ CHECKS = (
           D497_4, "from memory", "1 %",
           "the standard rounds the factors of its two sets of units apart"),
     # Cut-out tests
-    Check("morse-powers", {"power": "15.6 kW", "cut": "11.1, 11.03, 10.88, 10.66"},
+    Check("morse-powers", {"power": "15.6 kW", "cut": "11.1, 11.03, 10.88, 10.66 kW"},
           "mechanical efficiency", "83.29", "%", RAJPUT.format(17.45), "read"),
-    Check("morse-powers", {"power": "15.6 kW", "cut": "11.1, 11.03, 10.88, 10.66"},
+    Check("morse-powers", {"power": "15.6 kW", "cut": "11.1, 11.03, 10.88, 10.66 kW"},
           "indicated power", "18.73", "kW", RAJPUT.format(17.45), "read"),
     Check("morse-test", BRAKE_46 | CUT_46, "mechanical efficiency", "76.56", "%",
           RAJPUT.format(17.46), "read"),

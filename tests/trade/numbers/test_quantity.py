@@ -175,7 +175,7 @@ FLOATS = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)
 PINT_WRITES = {
     "in": "inch", "mm2": "mm**2", "cm2": "cm**2", "m2": "m**2", "in2": "inch**2", "ft2": "ft**2",
     "ksi": "kpsi", "N/cm2": "N/cm**2",
-    "inHg": "inHg", "kgf": "kgf", "lbf.ft": "lbf*ft", "lbf.in": "lbf*inch",
+    "inHg": "inHg", "kgf": "kgf", "tonf": "force_ton", "lbf.ft": "lbf*ft", "lbf.in": "lbf*inch",
     "N.m": "N*m", "N.mm": "N*mm", "kN.m": "kN*m", "kgf.m": "kgf*m", "lbf/in": "lbf/inch",
     "deg": "degree", "arcmin": "arcminute", "rad": "radian", "turns": "turn",
     "K": "delta_degC", "Fdeg": "delta_degF", "um/m.K": "um/m/delta_degC",

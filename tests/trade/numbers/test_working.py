@@ -201,3 +201,12 @@ def test_a_hundred_thousand_verdicts_carry_their_working_in_time():
         w.given("u", 0.0002, "in")
         w.step("p_c", "Φ((L − x)/u)", 1.0, "")
     assert perf_counter() - start < 1.5
+
+
+def test_what_rounding_leaves_of_nothing_is_no_disagreement():
+    w = Working()
+    w.given("φ", 180.0, "deg")
+    w.step("s", "sin(φ)", 0.0, "")
+    assert w.disagreements() == []
+    w.step("t", "sin(φ)", 1e-9, "")
+    assert len(w.disagreements()) == 1

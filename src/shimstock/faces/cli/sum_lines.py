@@ -10,6 +10,7 @@ from shimstock.faces.cli.looking import DEFERS
 from shimstock.faces.cli.shown import Answer, Caution, Heading, Shown, Table
 from shimstock.trade.numbers.conversion import convert
 from shimstock.trade.numbers.digits import written
+from shimstock.trade.numbers.unit_names import find
 from shimstock.trade.sums.declare import Input, Of, Read, Sum
 
 if TYPE_CHECKING:
@@ -24,7 +25,7 @@ BESIDE = {
     "mph": "km/h", "km/h": "mph", "kg": "lb", "lb": "kg", "l": "gal", "gal": "l", "cc": "in3",
     "l/min": "gal/min", "gal/min": "l/min", "m/s": "ft/min", "m2": "ft2", "ft2": "m2",
 }  # fmt: skip
-RESULT_DIGITS = 5
+LENGTH_DIGITS, RESULT_DIGITS = 5, 4
 
 
 def answer_of(done: Done) -> Answer:
@@ -67,16 +68,23 @@ def said(result: Result) -> str:
 
     >>> from shimstock.trade.sums.typed import Result
     >>> said(Result(32.5, "N.m")), said(Result("no", ""))
-    ('32.5 N.m (23.971 lbf.ft)', 'no')
+    ('32.5 N.m (23.97 lbf.ft)', 'no')
     """
     if isinstance(result.value, str):
         return result.value
-    text = f"{written(result.value, RESULT_DIGITS)} {result.unit}".strip()
+    shown = written(result.value, _digits(result.unit))
+    text = f"{shown} {result.unit}".strip()
     beside = [
-        f"{written(convert(result.value, result.unit, other), RESULT_DIGITS)} {other}"
+        f"{written(convert(result.value, result.unit, other), _digits(other))} {other}"
         for other in BESIDE.get(result.unit, "").split()
     ]
     return f"{text} ({', '.join(beside)})" if beside else text
+
+
+def _digits(unit: str) -> int:
+    """Figures shown: as many as a micrometer gives for a length, as a gauge for all else."""
+    known = find(unit)
+    return LENGTH_DIGITS if known and known.kind == "length" else RESULT_DIGITS
 
 
 def help_of(one: Input) -> str:
@@ -97,6 +105,8 @@ def help_of(one: Input) -> str:
         parts.append("[from the machine where its book has it]")
     if one.needed:
         parts.append("[needed]")
+    elif one.name == "unit":
+        parts.append("[else as the values are typed]")
     elif one.default is not None and one.default != "" and not isinstance(one.default, bool):
         shown = f"{one.default:g}" if isinstance(one.default, float | int) else f"{one.default}"
         parts.append(f"[else {shown}]")
@@ -106,7 +116,6 @@ def help_of(one: Input) -> str:
 def metavar_of(one: Input) -> str:
     """The word that stands for the value in the help: what it measures."""
     from shimstock.trade.numbers.coherent import WORDS
-    from shimstock.trade.numbers.unit_names import find
 
     if isinstance(one.takes, tuple):
         return "WORD"

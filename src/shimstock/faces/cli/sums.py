@@ -79,7 +79,7 @@ def _run(sum_: Sum) -> Any:
         from shimstock.faces.cli.sum_lines import answer_of
         from shimstock.trade.sums.typed import work_out
 
-        said = {name: _text(value) for name, value in typed.items() if value is not None}
+        said = {name: _text(name, value) for name, value in typed.items() if value is not None}
         units = [unit for unit in in_.split(",") if unit.strip()]
         if machine:
             return answer_of(_from_machine(later, sum_, machine, said, units))
@@ -118,13 +118,19 @@ def _option(one: Input) -> Any:
         flag = typer.Option(f"{one.option}/--no-{one.option[2:]}", help=help_of(one))
         return Annotated[bool | None, flag]
     option = typer.Option(one.option, metavar=metavar_of(one), help=help_of(one))
-    return Annotated[str | None, option]
+    return Annotated[list[str] | None, option]
 
 
-def _text(value: str | bool) -> str:
+def _text(name: str, value: list[str] | bool) -> str:
+    """What was typed for one input. Raises NotUnderstood where it was typed twice."""
+    from shimstock.trade.numbers.not_understood import NotUnderstood
+
     if isinstance(value, bool):
         return "yes" if value else "no"
-    return value
+    if len(value) > 1:
+        both = " and ".join(value)
+        raise NotUnderstood(both, f"were both typed for {name.replace('_', ' ')}", tuple(value))
+    return value[0]
 
 
 class Family:

@@ -53,12 +53,13 @@ def _compared(symbol: str, shown: str, value: float, used: Mapping[str, Printed]
     angles = _degrees(used)
     exact = formula.evaluate(shown, {name: p.value for name, p in used.items()}, angles)
     largest = max([abs(value), abs(exact), *(abs(p.value) for p in used.values())])
-    if not _near(exact, value, CLOSE * abs(value) + NOISE * largest):
+    lost = CLOSE * abs(value) + NOISE * largest
+    if not _near(exact, value, lost):
         got, code = digits.written(exact), digits.written(value)
         return [f"{symbol}: shown {shown} gives {got}, code gave {code}"]
     printed = formula.evaluate(numbers(shown, used), {})
     result = digits.read_back(digits.written(value))
-    allowed = _leeway(shown, used, angles) + digits.half_last(value) + CLOSE * abs(value)
+    allowed = _leeway(shown, used, angles) + digits.half_last(value) + lost
     if not _near(printed, result, allowed):
         got, said = digits.written(printed, digits.GIVEN), digits.written(value)
         return [f"{symbol}: the printed numbers {numbers(shown, used)} give {got}, not {said}"]

@@ -5,6 +5,7 @@ from fractions import Fraction
 from shimstock.trade.numbers.unit_names import Unit, unit
 
 SAID_FOR_FORCE = {"lb": "lbf", "kg": "kgf"}
+SAID_FOR_WEIGHT = {"lbf": "lb", "kgf": "kg"}
 SAID_FOR_WARMING = {"degC": "K", "deg": "K", "degF": "Fdeg"}
 
 

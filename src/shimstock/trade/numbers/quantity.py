@@ -8,6 +8,7 @@ from shimstock.trade.numbers import typed_number
 from shimstock.trade.numbers.conversion import (
     SAID_FOR_FORCE,
     SAID_FOR_WARMING,
+    SAID_FOR_WEIGHT,
     convert,
     exactly,
     kind,
@@ -119,6 +120,8 @@ def _meant(have: Unit | None, want: Unit) -> Unit | None:
         return unit(SAID_FOR_FORCE[have.name])
     if want.kind == "temperature" and have.name == "deg":
         return want
+    if want.kind == "weight" and have.name in SAID_FOR_WEIGHT:
+        return unit(SAID_FOR_WEIGHT[have.name])
     if want.kind == "warming" and have.name in SAID_FOR_WARMING:
         return unit(SAID_FOR_WARMING[have.name])
     return have

@@ -87,6 +87,7 @@ UNITS: tuple[Unit, ...] = (
     _unit("lbf", "force", "pounds", 1, POUND_FORCE),
     _unit("N", "force", "newtons", 0, 1, "newton", "newtons"),
     _unit("kN", "force", "kilonewtons", 2, 1000),
+    _unit("tonf", "force", "short tons of 2000 pounds", 1, 2000 * POUND_FORCE, "tons.force"),
     _unit("kgf", "force", "kilograms", 1, GRAVITY, "kp"),
     _unit("lbf.ft", "torque", "pound-feet", 1, POUND_FORCE * FOOT, "lb.ft", "ft.lb", "ft.lbf",
           "ft.lbs", "lbs.ft", "lbft", "ftlb", "foot.pounds", "foot.pound", "pound.feet"),
@@ -203,12 +204,32 @@ UNITS: tuple[Unit, ...] = (
     _unit("m2/l", "spreading rate", "square metres a litre", 2, 1000),
     _unit("ft2/gal", "spreading rate", "square feet a US gallon", 1, FOOT**2 / US_GALLON),
     _unit("per.bar", "squeeze of a liquid", "a share for each bar", 7, Fraction(1, 100_000)),
-    _unit("per.s", "rate", "times a second", 2, 1, "hz"),
-    _unit("per.min", "rate", "times a minute", 0, Fraction(1, 60)),
+    _unit("per.s", "frequency", "times a second", 2, 1, "hz"),
+    _unit("per.min", "frequency", "times a minute", 0, Fraction(1, 60)),
     _unit("tpi", "fineness", "threads an inch", 1, 1),
     _unit("count", "count", "a count", 0, 1, "off", "pcs", "times", "teeth", "strokes"),
 )  # fmt: skip
 
+# The unit of the other system that measures the same: what a number without a unit may be in.
+# Kinds with one unit in every shed (degrees, rpm, volts, per cent) are not among them.
+OTHER_SYSTEM = {
+    "mm": "in", "m": "ft", "cm": "in", "um": "thou", "mm2": "in2", "cm2": "in2", "m2": "ft2",
+    "mm3": "in3", "cc": "in3", "l": "gal", "N": "lbf", "kN": "lbf", "MPa": "psi", "GPa": "psi",
+    "bar": "psi", "kPa": "psi", "mbar": "inHg", "N.m": "lbf.ft", "N.mm": "lbf.in",
+    "N/mm": "lbf/in", "kg": "lb", "g": "oz", "t": "lb", "kW": "hp", "W": "hp", "degC": "degF",
+    "K": "Fdeg", "km/h": "mph", "m/s": "ft/s", "l/min": "gal/min", "l/h": "gal/h",
+    "kg/h": "lb/h", "MJ/kg": "Btu/lb", "kg/m3": "lb/ft3", "kJ": "Btu",
+    "kg/kWh": "lb/hp.h", "g/kWh": "lb/hp.h", "m2/l": "ft2/gal", "um/m.K": "uin/in.F",
+    "ohm/m": "ohm/kft",
+}  # fmt: skip
+OTHER_SYSTEM |= {inch: metric for metric, inch in reversed(OTHER_SYSTEM.items())}
+INCH_POUND = frozenset((
+    "in", "thou", "ft", "in2", "ft2", "in3", "gal", "imp.gal", "qt", "pt", "fl.oz", "lbf", "psi",
+    "ksi", "inHg", "lbf.ft", "lbf.in", "lbf/in", "lb", "oz", "hp", "degF", "Fdeg", "mph", "ft/s",
+    "ft/min", "gal/min", "gal/h", "lb/h", "Btu/lb", "Btu", "lb/ft3", "lb/gal", "lb/hp.h",
+    "hp.h/gal", "gal/hp.h", "ft2/gal", "uin/in.F", "ohm/kft",
+))  # fmt: skip
+"""Units of the inch and pound."""
 
 PLAIN_SIGNS = str.maketrans("µμ²³", "uu23")
 

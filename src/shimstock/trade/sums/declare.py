@@ -21,6 +21,7 @@ from typing import Any, Literal, ParamSpec, TypeVar, get_args, get_origin, get_t
 
 from shimstock.trade.numbers.coherent import WORDS, coherent
 from shimstock.trade.numbers.not_possible import NotPossible
+from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.trade.numbers.unit_names import find
 from shimstock.trade.numbers.working import Worked
 
@@ -81,12 +82,14 @@ class Read:
     """A text with a meaning of its own, such as a thread: how it is read, and an example.
 
     parse: makes the value from the text; raises NotUnderstood. example: text that can be read.
-    found: what a machine's book may hold it as, such as `thread`.
+    found: what a machine's book may hold it as, such as `thread`. beside: only shown beside the
+    result, so that nothing is missed without it.
     """
 
     parse: Callable[[str], Any]
     example: str
     found: str = ""
+    beside: bool = False
 
 
 @dataclass(frozen=True)
@@ -117,6 +120,11 @@ class Input:
         return f"--{self.name.strip('_').replace('_', '-')}"
 
     @property
+    def beside(self) -> bool:
+        """Whether it is only shown beside the result."""
+        return isinstance(self.takes, Read) and self.takes.beside
+
+    @property
     def found(self) -> str:
         """What a machine's book may hold it as; "" where it is always typed."""
         return self.takes.found if isinstance(self.takes, Of | Read) else ""
@@ -124,7 +132,7 @@ class Input:
 
 @dataclass(frozen=True)
 class Sum:
-    """A sum as it is declared: its function, its example as typed, and its cautions."""
+    """A sum as it is declared: its guarded function, its example as typed, and its cautions."""
 
     function: Callable[..., Worked[Any]]
     example: str
@@ -167,14 +175,15 @@ class Sum:
     @cached_property
     def source(self) -> str:
         """Where the formula stands in print."""
-        return _paragraph("Source", self.text)
+        return _paragraph("Source", self.text, [each.name for each in self.inputs])
 
     @cached_property
     def inputs(self) -> tuple[Input, ...]:
         """Its parameters in order, `unit` among them."""
         hints = get_type_hints(self.function, include_extras=True)
         parameters = inspect.signature(self.function).parameters.values()
-        return tuple(_input(each, hints[each.name], self.text) for each in parameters)
+        names = [each.name for each in parameters]
+        return tuple(_input(each, hints[each.name], self.text, names) for each in parameters)
 
     def input(self, name: str) -> Input:
         """The parameter called so. KeyError where there is none."""
@@ -198,21 +207,21 @@ def a_sum(
     """
 
     def make(function: Callable[P, Worked[T]]) -> Callable[P, Worked[T]]:
-        declared = Sum(function, example, tuple(cautions))
-
         @wraps(function)
         def run(*args: P.args, **given: P.kwargs) -> Worked[T]:
-            beyond = _held_against(declared, given)
+            beyond = _held_against(own, given)
             try:
                 worked = function(*args, **given)
-            except ArithmeticError:
-                raise NotPossible(
-                    declared.name, "has no result for these values", "look at each of them again"
-                ) from None
-            _finish(declared, worked.working, beyond)
+            except (NotPossible, NotUnderstood):
+                raise
+            except (ArithmeticError, ValueError) as error:  # a root of less than nothing
+                rule, would = "has no result for these values", "look at each of them again"
+                raise NotPossible(own.name, rule, would) from error
+            _finish(own, worked.working, beyond)
             return worked
 
-        run.declared = declared  # type: ignore[attr-defined]
+        own = Sum(run, example, tuple(cautions))
+        run.declared = own  # type: ignore[attr-defined]
         return run
 
     return make
@@ -249,6 +258,8 @@ def _one_held(one: Input, takes: Of, value: float, unit: str) -> list[str]:
     said = f"{one.name.strip('_').replace('_', ' ')} {_plain(value)}{f' {unit}' if unit else ''}"
     if not isfinite(value):
         raise NotPossible(said, "is no number", "type one in figures")
+    if one.whole and value != int(value):
+        raise NotPossible(said, "must be a whole number", f"it means: {one.said}")
     if not takes.holds(value):
         raise NotPossible(said, f"must be {takes.rule}", f"it means: {one.said}")
     if takes.known and not takes.known[0] <= value <= takes.known[1]:
@@ -279,14 +290,14 @@ def _finish(declared: Sum, working: Any, beyond: list[str]) -> None:
         working.caution(text)
 
 
-def _input(parameter: inspect.Parameter, hint: Any, text: str) -> Input:
+def _input(parameter: inspect.Parameter, hint: Any, text: str, names: Sequence[str]) -> Input:
     bare, declared = _bare(hint)
     takes: Of | Read | tuple[str, ...] | None = declared
     if get_origin(bare) is Literal:
         takes = get_args(bare)
     many = get_origin(bare) in (list, tuple, Sequence) and isinstance(takes, Of)
     whole = int in (bare, *get_args(bare)) and isinstance(takes, Of)
-    meaning = _paragraph(parameter.name, text)
+    meaning = _paragraph(parameter.name, text, names)
     return Input(parameter.name, takes, many, whole, meaning, parameter.default)
 
 
@@ -305,9 +316,12 @@ def _bare(hint: Any) -> tuple[Any, Of | Read | None]:
     return getattr(hint, "__supertype__", hint), takes
 
 
-def _paragraph(name: str, text: str) -> str:
+def _paragraph(name: str, text: str, names: Sequence[str] = ()) -> str:
     """The line of a docstring that begins with a name, and the lines it runs on to."""
+    other = "|".join(map(re.escape, (*names, "Source")))
     found = re.search(
-        rf"^{re.escape(name)}: (.*?)(?=\n\n|\n\w+: |\nRaises |\Z)", text, re.MULTILINE | re.DOTALL
+        rf"^{re.escape(name)}: (.*?)(?=\n\n|\n(?:{other}): |\nRaises |\Z)",
+        text,
+        re.MULTILINE | re.DOTALL,
     )
     return " ".join(found[1].split()) if found else ""

@@ -1,7 +1,6 @@
 """Which sums there are: a family a folder, a sum a file, the file named like the sum."""
 
 import pkgutil
-from collections.abc import Callable
 from difflib import get_close_matches
 from functools import cache
 from importlib import import_module
@@ -36,6 +35,8 @@ def find_sum(name: str) -> Sum:
     for family, names in families().items():
         if wanted in names:
             return _of(family, wanted)
+    if not wanted:
+        raise NotUnderstood(name, "was typed for a sum", ("shimstock sum lists them all: one",))
     every = [each for names in families().values() for each in names]
     near = get_close_matches(wanted, every, 3, 0.5) or [n for n in every if wanted in n][:3]
     would = tuple(near) or ("shimstock sum lists them all, one of which",)
@@ -45,11 +46,6 @@ def find_sum(name: str) -> Sum:
 def all_sums() -> dict[str, list[Sum]]:
     """Every sum by family."""
     return {family: [_of(family, name) for name in names] for family, names in families().items()}
-
-
-def function_of(name: str) -> Callable[..., Any]:
-    """The sum as a function to be called with values."""
-    return getattr(_module(find_sum(name).family, name), name.replace("-", "_"))  # type: ignore[no-any-return]
 
 
 def _of(family: str, name: str) -> Sum:

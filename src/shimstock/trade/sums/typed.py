@@ -1,5 +1,6 @@
 """From what a person types for a sum to its result: one way for the terminal and the page."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
@@ -8,32 +9,22 @@ from shimstock.trade.numbers.conversion import convert, kind
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.trade.numbers.quantity import parse
 from shimstock.trade.numbers.typed_number import split_number, tidy
-from shimstock.trade.numbers.unit_names import find
+from shimstock.trade.numbers.unit_names import INCH_POUND, OTHER_SYSTEM, find
 from shimstock.trade.numbers.working import Worked
 from shimstock.trade.sums.declare import Input, Of, Read, Sum
-from shimstock.trade.sums.find import function_of
 
 NOW = "typed now"
 LEFT_OUT = "taken where nothing is typed"
-INCH_UNITS = frozenset(
-    (
-        "in",
-        "thou",
-        "ft",
-        "in2",
-        "ft2",
-        "in3",
-        "lbf",
-        "lb",
-        "psi",
-        "ksi",
-        "lbf.ft",
-        "lbf.in",
-        "lbf/in",
-    )
-)
+LAST_WORD = re.compile(r"[^\d\s.,/-]+$")
 # What comes out in N.mm and mm3, as a spanner and a measuring glass show it.
 SHOP_UNIT = {"N.mm": "N.m", "mm3": "cc"}
+# What the trade also calls some of the choices.
+ALSO_CALLED = {
+    "dry": "plain dry", "clean": "plain dry", "oil": "lubricated", "oiled": "lubricated",
+    "engine oil": "lubricated", "grease": "lubricated", "greased": "lubricated",
+    "copper grease": "anti-seize", "copper paste": "anti-seize", "galvanised": "zinc",
+    "grey iron": "cast iron", "gasoline": "petrol",
+}  # fmt: skip
 YES, NO = ("yes", "y", "true", "1"), ("no", "n", "false", "0")
 
 
@@ -95,13 +86,14 @@ def work_out(
     {'least': 0.01225, 'most': 0.014}
     """
     texts = _texts(sum_, typed, found or {})
+    _refuse_bare(sum_, texts)
     unit = _unit(sum_, texts)
     given = tuple(_given(one, texts[one.name], unit) for one in sum_.inputs if one.name in texts)
     arguments = {each.name: each.value for each in given}
     given += tuple(_taken(one, unit) for one in sum_.inputs if _is_taken(one, texts))
     if unit is not None:
         arguments["unit"] = unit
-    worked: Worked[Any] = function_of(sum_.name)(**arguments)
+    worked: Worked[Any] = sum_.function(**arguments)
     return Done(sum_, given, worked, results(worked, wanted))
 
 
@@ -111,6 +103,7 @@ def results(worked: Worked[Any], wanted: Sequence[str] = ()) -> dict[str, Result
     Raises NotUnderstood for a unit that is none, or that no result can be shown in.
     """
     units = [_wanted(text) for text in wanted]
+    _refuse_twice(units)
     out, used = {}, set()
     for name, answer in worked.working.answers.items():
         out[name] = Result(answer.value, answer.unit, answer.meaning or "")
@@ -122,8 +115,9 @@ def results(worked: Worked[Any], wanted: Sequence[str] = ()) -> dict[str, Result
         out[name] = Result(convert(answer.value, answer.unit, to), to, answer.meaning or "")
     for unit in units:
         if unit not in used:
-            shown = tuple(r.unit for r in out.values() if r.unit) or ("no unit at all",)
-            raise NotUnderstood(unit, "is no unit for any of these results", shown)
+            shown = dict.fromkeys(r.unit for r in out.values() if r.unit)
+            would = tuple(shown) or ("no unit at all",)
+            raise NotUnderstood(unit, "is no unit for any of these results", would)
     return out
 
 
@@ -137,7 +131,7 @@ def _texts(sum_: Sum, typed: Mapping[str, str], found: Mapping[str, Origin]) -> 
     texts |= {name: Origin(text, NOW) for name, text in typed.items()}
     missing = [one for one in sum_.inputs if one.needed and one.name not in texts]
     if missing:
-        wanted = ", ".join(f"{one.option} ({one.meaning.rstrip('.')})" for one in missing)
+        wanted = ", ".join(f"{one.option} ({one.said})" for one in missing)
         raise NotUnderstood(
             sum_.name, f"still needs {wanted}", (f"shimstock sum {sum_.name} {sum_.example}",)
         )
@@ -158,14 +152,57 @@ def _unit(sum_: Sum, texts: Mapping[str, Origin]) -> str | None:
         ):
             said = _said(texts[one.name].text)
             if said is not None:
-                return "in" if said in INCH_UNITS else "mm"
+                return "in" if said in INCH_POUND else "mm"
     return sum_.unit
 
 
 def _said(text: str) -> str | None:
-    """The unit that a text ends in."""
-    found = find(split_number(tidy(text))[1])
+    """The unit that a text ends in, also of several as in 5' 6"; None where it says none."""
+    rest = split_number(tidy(text))[1]
+    last = LAST_WORD.search(rest)
+    found = find(rest) or (find(last[0]) if last else None)
     return found.name if found else None
+
+
+def _refuse_bare(sum_: Sum, texts: Mapping[str, Origin]) -> None:
+    """Refuse numbers without a unit where a shed has two: NotUnderstood offers both."""
+    bare: dict[str, tuple[str, str]] = {}
+    followed = False
+    for one in sum_.inputs:
+        if one.name not in texts or not isinstance(one.takes, Of):
+            continue
+        metric, inch = one.takes.in_unit("mm"), one.takes.in_unit("in")
+        if metric != inch and "unit" in texts:
+            continue
+        if metric == inch:
+            inch = OTHER_SYSTEM.get(metric, "")
+        text = texts[one.name].text
+        if inch and any(map(_is_bare, _parted(text) if one.many else [text])):
+            bare[one.name.strip("_").replace("_", " ")] = (
+                text.strip(),
+                f"{text.strip()} {metric} or {text.strip()} {inch}",
+            )
+            followed = followed or metric != one.takes.unit
+    if bare:
+        texts_said = ", ".join(text for text, _ in bare.values())
+        named = "; ".join(f"for {what} {both}" for what, (_, both) in bare.items())
+        would = ("--unit with mm or in for all",) if followed and sum_.unit else ()
+        wrong = "says no unit" if len(bare) == 1 else "say no unit"
+        raise NotUnderstood(texts_said, wrong, (named, *would))
+
+
+def _is_bare(text: str) -> bool:
+    """Whether a text is a number other than 0, and nothing else."""
+    number, rest = split_number(tidy(text))
+    return not rest and bool(re.search(r"[1-9]", number))
+
+
+def _refuse_twice(units: Sequence[str]) -> None:
+    """Refuse two units of one kind for the results; they come out in one."""
+    kinds = [kind(unit) for unit in units]
+    for unit, each in zip(units, kinds, strict=True):
+        if kinds.count(each) > 1:
+            raise NotUnderstood(unit, f"is one of two units for a {each}", (units[0],))
 
 
 def _given(one: Input, text: Origin, unit: str | None) -> Given:
@@ -201,6 +238,10 @@ def value_of(one: Input, text: str, unit: str | None = None) -> Any:
 
 def _number(one: Input, text: str, unit: str) -> float:
     what = one.name.strip("_").replace("_", " ")
+    if not unit and text.strip().endswith(":1"):
+        text = text.strip().removesuffix(":1")  # a ratio, as 5.5:1
+    if not unit and _said(text) is not None:
+        raise NotUnderstood(text, f"has a unit; {what} is a plain number", (_number_of(text),))
     value = parse(text, unit=unit or "count", what=what).value
     if not one.whole:
         return value
@@ -209,12 +250,19 @@ def _number(one: Input, text: str, unit: str) -> float:
     return int(value)
 
 
+def _number_of(text: str) -> str:
+    return split_number(tidy(text))[0] or "2"
+
+
 def _parted(text: str) -> list[str]:
     """Several values, parted by semicolons or by commas; a unit after the last is that of all.
 
     >>> _parted("25, 24 mm, 24.5 lbf"), _parted("1,5; 2")
     (['25 lbf', '24 mm', '24.5 lbf'], ['1,5', '2'])
     """
+    if ";" not in text and "." not in text and re.search(r"\d,\d", text):
+        would = (text.replace(",", "; "), text.replace(",", "."))
+        raise NotUnderstood(text, "may be several numbers, or one with a comma", would)
     parts = [part.strip() for part in text.split(";" if ";" in text else ",") if part.strip()]
     unit = _said(parts[-1]) if parts else None
     return [part if unit is None or _said(part) else f"{part} {unit}" for part in parts]
@@ -223,6 +271,8 @@ def _parted(text: str) -> list[str]:
 def _word(one: Input, text: str, words: tuple[str, ...]) -> str:
     """One of the words that may be said, also by its beginning."""
     plain = " ".join(text.lower().replace("-", " ").split())
+    if plain not in words and ALSO_CALLED.get(plain) in words:
+        return ALSO_CALLED[plain]
     for fits in (str.__eq__, str.startswith):
         found = [word for word in words if fits(word.lower().replace("-", " "), plain)]
         if len(found) == 1:

@@ -55,14 +55,14 @@ def _from(thing: Thing, sum_: Sum, wanted: Sequence[Input]) -> Found:
 def _filled_by(thing: FigureThing, wanted: Sequence[Input], words: Sequence[str]) -> Input | None:
     """The parameter that a figure is read for. Raises Refused where it could be several.
 
-    The one that looks for what the figure gives; else the only one still needed that measures the
-    same, those first that the book has no word for.
+    The one that looks for what the figure gives; else the only one still needed that looks for
+    nothing by name and measures the same. A drum never goes where a lining is looked for.
     """
     if thing.gives in words:
         return next((one for one in wanted if one.found == thing.gives), None)
     measures = kind(thing.held.book.measures[thing.key].measured_in)
-    fitting = [one for one in wanted if one.needed and _measures(one) == measures]
-    fitting = [one for one in fitting if not one.found] or fitting
+    fitting = [one for one in wanted if one.needed and not one.found]
+    fitting = [one for one in fitting if _measures(one) == measures]
     if len(fitting) > 1:
         options = [one.option for one in fitting]
         could = f"{thing.typed} could be {listed(options, 'or')}"

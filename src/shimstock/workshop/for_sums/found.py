@@ -50,6 +50,7 @@ def look(machine: Machine, sum_: Sum, where: Sequence[str], typed: Collection[st
         if one.name in found:
             see_understood(sum_, one, found[one.name])
     unheld = [one for one in missing if any(one.found in thing.words for thing in things)]
+    unheld = [one for one in unheld if not one.beside]
     return Looked(found, tuple(search.nothing_for(one) for one in unheld))
 
 

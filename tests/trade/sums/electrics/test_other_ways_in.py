@@ -1,6 +1,5 @@
 """Ways into a sum that its example does not show: their workings agree with themselves too."""
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -16,16 +15,20 @@ from shimstock.trade.sums.electrics.wire_resistance import wire_resistance
 WARM = st.floats(-40, 120)
 
 
-@pytest.mark.parametrize("sum_", [battery_charge, battery_freezing])
-@given(reading=st.floats(1, 1.4), temperature=WARM)
-def test_every_stretch_of_the_tables_agrees(sum_, reading, temperature):
-    got = sum_(reading=reading, temperature=temperature)
+@given(reading=st.floats(1, 1.4), temperature=WARM, cells=st.sampled_from([None, 3, 6]))
+def test_every_stretch_of_the_charges_agrees(reading, temperature, cells):
+    got = battery_charge(reading=reading, temperature=temperature, cells=cells)
     assert got.working.disagreements() == []
+
+
+@given(reading=st.floats(1.12, 1.4))
+def test_every_stretch_of_the_frosts_agrees(reading):
+    assert battery_freezing(reading=reading).working.disagreements() == []
 
 
 @given(volts=st.floats(5, 16))
 def test_every_stretch_of_the_voltages_agrees(volts):
-    assert charge_from_voltage(volts=volts).working.disagreements() == []
+    assert charge_from_voltage(volts=volts, cells=6).working.disagreements() == []
 
 
 @given(area=st.floats(0.5, 120), length=st.floats(0.1, 20), temperature=WARM)

@@ -260,6 +260,26 @@ def test_the_shaft_for_a_hole_gives_the_fit_it_was_made_for():
     assert holds.value.kind == "interference"
 
 
+def test_a_shaft_comes_out_in_the_unit_asked_for():
+    hole = parse_limits("1.2500 .. 1.2510 in")
+    inch = shaft_for_hole(hole=hole, clearance=0.002, unit="in").value
+    metric = shaft_for_hole(hole=hole, clearance=0.0508).value
+    assert (inch.low, inch.high, inch.unit) == (pytest.approx(1.247), pytest.approx(1.248), "in")
+    assert metric.low == pytest.approx(25.4 * inch.low)
+    turned = shaft_for_hole(hole=parse_limits("25.40 .. 25.41 mm"), clearance=0.002, unit="in")
+    assert turned.value.high == pytest.approx(0.998)
+    assert "is taken in in" in turned.working.shown()[0]
+
+
+def test_the_last_binary_digits_make_no_interference():
+    # 25.4 mm and 1 in, and 0.1 + 0.2 and 0.3, are one size.
+    for hole, shaft in (("1 in", "25.4 mm"), ("25.4 mm", "1 in")):
+        assert fit(hole=parse_limits(hole), shaft=parse_limits(shaft)).value.least == 0
+    hole = Range(0.3, 0.3, "mm", "0.3 mm")
+    got = fit(hole=hole, shaft=Range(0.1 + 0.2, 0.1 + 0.2, "mm", "0.1 + 0.2 mm"))
+    assert (got.value.least, got.value.kind) == (0, "clearance")
+
+
 @pytest.mark.parametrize(
     ("typed", "said"),
     [

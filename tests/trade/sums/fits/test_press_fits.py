@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.integrate import solve_bvp
 
@@ -52,6 +52,7 @@ def test_lame_agrees_with_the_equation_of_elasticity():
 def test_interference_and_pressure_undo_each_other(diameter, wall, hollow, pressure, unit):
     joint = {"diameter": diameter, "hub": diameter * wall, "bore": diameter * hollow, "unit": unit}
     there = interference_for_pressure(pressure=pressure, **joint)
+    assume(there.value < 0.01 * diameter)
     back = press_fit(interference=there.value, **joint)
     assert back.value == pytest.approx(pressure)
     assert back.working.disagreements() == there.working.disagreements() == []
@@ -59,7 +60,7 @@ def test_interference_and_pressure_undo_each_other(diameter, wall, hollow, press
     assert by_hoop.value == pytest.approx(there.value)
 
 
-@given(st.floats(0.001, 0.2), st.floats(1.01, 3))
+@given(st.floats(0.001, 0.15), st.floats(1.01, 3))
 def test_more_interference_presses_harder(interference, more):
     joint = {"diameter": 50, "hub": 80}
     tight = press_fit(interference=interference * more, **joint).value

@@ -1,7 +1,7 @@
 """Freeing by heat and cold: signs, inverses, and what is refused."""
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from shimstock.trade.numbers.not_possible import NotPossible
@@ -10,7 +10,7 @@ from shimstock.trade.sums.freeing._metals import METALS, SPREAD, parse_metal
 from shimstock.trade.sums.freeing.clearance_by_heat import clearance_by_heat
 from shimstock.trade.sums.freeing.expansion import expansion
 from shimstock.trade.sums.freeing.heat_to_free import heat_to_free
-from shimstock.trade.sums.freeing.part_again_temperature import part_again_temperature
+from shimstock.trade.sums.freeing.loosening_temperature import loosening_temperature
 from shimstock.trade.sums.freeing.restrained_rod import restrained_rod
 from shimstock.trade.sums.freeing.tube_and_rod import tube_and_rod
 
@@ -81,6 +81,7 @@ def test_a_hotter_housing_never_tightens_and_a_hotter_pin_never_loosens(
 @given(st.floats(0.001, 0.1), st.floats(-0.05, 0), st.floats(5, 200), st.floats(-10, 40))
 def test_the_heat_asked_for_gives_the_clearance_wanted(wanted, now, size, start):
     part = {"diameter": size, "housing": ALUMINIUM, "pin": STEEL, "start": start, "clearance": now}
+    assume((wanted - now) / size < 0.004)  # else it would have to glow
     hot = heat_to_free(wanted=wanted, **part)
     back = clearance_by_heat(housing_at=hot.value, **part)
     assert now + back.value == pytest.approx(wanted)
@@ -124,10 +125,10 @@ def test_the_limit_of_the_part_is_held():
 
 def test_brass_in_steel_parts_by_cold_and_steel_in_brass_by_heat():
     parts = {"shaft": 50.05, "ring": 50}
-    cold = part_again_temperature(**parts, shaft_metal=BRASS, ring_metal=STEEL)
+    cold = loosening_temperature(**parts, shaft_metal=BRASS, ring_metal=STEEL)
     assert answers(cold)["way"] == "cool both"
     assert cold.value < 20
-    hot = part_again_temperature(**parts, shaft_metal=STEEL, ring_metal=BRASS)
+    hot = loosening_temperature(**parts, shaft_metal=STEEL, ring_metal=BRASS)
     assert answers(hot)["way"] == "heat both"
     assert hot.value > 20
 
@@ -135,7 +136,7 @@ def test_brass_in_steel_parts_by_cold_and_steel_in_brass_by_heat():
 @given(st.floats(1e-4, 1e-3), st.floats(10, 200))
 def test_at_the_parting_temperature_both_are_of_one_size(share, size):
     shaft = size * (1 + share)
-    worked = part_again_temperature(shaft=shaft, ring=size, shaft_metal=STEEL, ring_metal=BRASS)
+    worked = loosening_temperature(shaft=shaft, ring=size, shaft_metal=STEEL, ring_metal=BRASS)
     sizes = [
         answers(expansion(length=length, metal=metal, end=worked.value))["length"]
         for length, metal in ((shaft, STEEL), (size, BRASS))
@@ -155,7 +156,7 @@ def test_at_the_parting_temperature_both_are_of_one_size(share, size):
 def test_rings_that_never_part_are_refused(typed, words):
     usual = {"shaft": 50.05, "ring": 50, "shaft_metal": STEEL, "ring_metal": STEEL}
     with pytest.raises(NotPossible, match=words):
-        part_again_temperature(**usual | typed)
+        loosening_temperature(**usual | typed)
 
 
 @given(metals, st.floats(-50, 300), st.floats(-50, 300))

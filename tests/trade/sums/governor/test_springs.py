@@ -42,6 +42,27 @@ def test_spring_and_speed_lead_to_one_another(mass, ball_arm, sleeve_arm, slow, 
     assert answers(back)["radius"] == pytest.approx(120 + out)
 
 
+@given(st.floats(1.05, 1.5), st.floats(0, 0.5), st.floats(0, 4))
+def test_with_springs_between_the_balls_too(grows, helping, sleeve):
+    given_ = {**BALLS, "sleeve": sleeve, "helping": helping}
+    spring = hartnell_spring(**{**RUN, **given_}, outer_speed=290 * grows)
+    back = hartnell_speed(
+        **given_, radius=120, speed=290, rate=spring.value.rate, lift=answers(spring)["lift"]
+    )
+    assert back.value.speed == pytest.approx(290 * grows)
+    assert not any("not stable" in line for line in back.working.shown())
+
+
+@given(st.floats(0.2, 5), st.floats(50, 200), st.floats(100, 900), st.floats(1.01, 2))
+def test_pull_and_spring_force_rise_with_speed(mass, radius, speed, grows):
+    at = {"mass": mass, "radius": radius}
+    slow, fast = (ball_pull(**at, speed=n).value for n in (speed, grows * speed))
+    assert fast == pytest.approx(grows**2 * slow)
+    at |= {"ball_arm": 100, "sleeve_arm": 80, "rate": 20, "lift": 5}
+    forces = [hartnell_speed(**at, speed=n).value.force for n in (speed, grows * speed)]
+    assert forces[0] < forces[1]
+
+
 @given(st.floats(100, 900), st.floats(1, 100), st.floats(0, 1), st.floats(-20, 20))
 def test_at_the_isochronous_rate_the_speed_is_one_at_every_lift(speed, out, sleeve, lift):
     given_ = {**BALLS, "sleeve": sleeve, "inner_speed": speed, "outer_speed": speed}
@@ -59,8 +80,10 @@ def test_at_the_isochronous_rate_the_speed_is_one_at_every_lift(speed, out, slee
 @pytest.mark.parametrize(("share", "faster"), [(0.8, False), (1.2, True)])
 def test_a_softer_spring_is_not_stable_and_a_stiffer_one_is(share, faster):
     rate = share * answers(hartnell_spring(**RUN, outer_speed=310))["isochronous rate"]
-    after = hartnell_speed(**BALLS, radius=120, speed=290, rate=rate, lift=10).value.speed
-    assert (after > 290) is faster
+    for lift in (10, -10):
+        after = hartnell_speed(**BALLS, radius=120, speed=290, rate=rate, lift=lift)
+        assert (after.value.speed > 290) is (faster is (lift > 0))
+        assert any("not stable" in line for line in after.working.shown()) is not faster
 
 
 def test_force_at_the_sleeve_is_that_of_both_balls_over_the_arms():
@@ -116,6 +139,12 @@ def test_the_tension_it_asks_for_makes_it_isochronous():
     then = isochronous_tension(**shifted, outer_force=1100 + now.value)
     assert then.value == pytest.approx(0, abs=1e-9)
     assert answers(then)["now"] == "isochronous: one speed at all radii"
+    for missed, words in ((0.3, "isochronous"), (0.9, "unstable")):
+        near = isochronous_tension(
+            **{**shifted, "inner_force": 550 + now.value + missed},
+            outer_force=1100 + now.value + missed,
+        )
+        assert answers(near)["now"].startswith(words), "a thousandth of the force is near"
     more = isochronous_tension(**{**NARROW, "inner_force": 900}, outer_force=1450)
     assert answers(more)["now"] == "unstable: the balls go from stop to stop"
     assert any("hunts" in text for text in now.working.cautions)
@@ -147,6 +176,7 @@ def test_the_shifted_spring_brings_the_speed_back(force, speed, wanted, rate):
     back = spring_for_speed(force=there.value, speed=wanted, wanted=speed, rate=rate)
     assert back.value == pytest.approx(force)
     assert (there.value > force) is (wanted > speed) or there.value == pytest.approx(force)
+    assert rate * answers(there)["stretch"] == pytest.approx(there.value - force, abs=1e-9)
     assert answers(there)["stretch"] + answers(back)["stretch"] == pytest.approx(
         0, abs=1e-6 * (force + there.value) / rate
     )

@@ -141,6 +141,9 @@ def test_an_unknown_size_names_what_is_nearest():
     assert got["bearing"] == "none of this table"
     assert "6305" in got["nearest"]
     assert answers(which_bearing(bore=25, outside=52))["bearing"] == "6205"
+    worn = {"bore": 25.08, "outside": 51.92}
+    assert which_bearing(**worn).value == ("6205",)
+    assert which_bearing(**worn, error=0.05).value == ()
     with pytest.raises(NotPossible, match="swapped"):
         which_bearing(bore=52, outside=25)
 

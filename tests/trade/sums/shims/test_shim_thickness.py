@@ -26,6 +26,15 @@ def test_a_pack_leaves_play_or_preload(pack, said):
     assert got.working.answers["it is"].value == said
 
 
+def test_the_last_binary_digits_make_no_play_and_no_preload():
+    # 0.1 + 0.7 − 0.8 is −1e-16 to a computer.
+    got = end_play_after(fitted=Length(0.1), end_play=Length(0.7), pack=Length(0.8))
+    assert (got.value, got.working.answers["it is"].value) == (0, "neither play nor preload")
+    none = shim_thickness(fitted=Length(0.1), end_play=Length(0.7), wanted=Length(0.8))
+    assert none.value == 0
+    assert got.working.disagreements() == none.working.disagreements() == []
+
+
 def test_what_no_pack_can_do_is_refused():
     with pytest.raises(NotPossible, match="cannot both be wanted"):
         shim_thickness(

@@ -3,6 +3,7 @@ from typing import Annotated
 
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums._together import goes_with
 from shimstock.trade.sums.cautions import BRAKES, LINING_DUST
 from shimstock.trade.sums.declare import Of, a_sum
 
@@ -37,12 +38,15 @@ def brake_rivets(
     across: rivets that stand side by side across the plate, a count.
     tension: tensile stress that the plate may have, in the pressure of `unit`.
     unit: unit of the lengths, mm or in.
+    Raises NotPossible where one of hole and tension is missing.
     Source: V. B. Bhandari, Design of Machine Elements, example 8.18: single shear, crushing, and
     tension beside the holes.
 
     >>> round(brake_rivets(force=10000, rivets=4, shear=60, crushing=120, thickness=3).value, 2)
     7.28
     """
+    goes_with("hole", hole, "tension", tension)
+    goes_with("tension", tension, "hole", hole)
     units, w = coherent(unit), Working()
     w.given("P", force, units.force, meaning="force on all rivets")
     w.given("n", rivets, "", meaning="rivets")

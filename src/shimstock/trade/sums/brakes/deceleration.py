@@ -10,8 +10,8 @@ GRAVITY = 9.80665
 @a_sum(example="--speed '12 mph' --distance '18 ft'", cautions=(BRAKES,))
 def deceleration(
     *,
-    speed: Annotated[float, Of("km/h", above=0)],
-    distance: Annotated[float, Of("m", above=0)],
+    speed: Annotated[float, Of("km/h", above=0, most=200)],
+    distance: Annotated[float, Of("m", above=0, most=1000)],
 ) -> Worked[float]:
     """Mean deceleration from the speed and the distance it took to stop.
 

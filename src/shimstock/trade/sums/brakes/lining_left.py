@@ -2,6 +2,7 @@ from typing import Annotated, Literal
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums._together import goes_with
 from shimstock.trade.sums.brakes._lining_rules import LIMITS
 from shimstock.trade.sums.cautions import BRAKES, LINING_DUST
 from shimstock.trade.sums.declare import Of, a_sum
@@ -13,7 +14,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def lining_left(
     *,
-    thickness: Annotated[float, Of("mm", least=0)],
+    thickness: Annotated[float, Of("mm", least=0, most=50)],
     rule: Literal[
         "shop rule",
         "heavy vehicle manual",
@@ -25,8 +26,8 @@ def lining_left(
         "other air disc",
         "other hydraulic",
     ] = "shop rule",
-    limit: Annotated[float, Of("mm", above=0)] | None = None,
-    new: Annotated[float, Of("mm", above=0)] | None = None,
+    limit: Annotated[float, Of("mm", above=0, most=50)] | None = None,
+    new: Annotated[float, Of("mm", above=0, most=50)] | None = None,
     worked: Annotated[float, Of("h", above=0)] | None = None,
 ) -> Worked[float]:
     """Lining left above the limit of a rule or of the book, and the hours that it may last.
@@ -40,13 +41,14 @@ def lining_left(
     limit: limit of the maker's book, which goes before any rule, in mm.
     new: thickness when the lining was new, measured the same way, in mm.
     worked: hours worked since then, in h.
-    Raises NotPossible where the lining is thicker than it was new.
+    Raises NotPossible where the lining is thicker than it was new, or hours stand without that.
     Source: shop rule of 1/32 in above the rivet heads, common practice as several service manuals
     print it; 49 CFR 393.47; a heavy-vehicle brake manual.
 
     >>> round(lining_left(thickness=2).value, 4)
     1.2063
     """
+    goes_with("hours worked", worked, "thickness when new", new)
     w = Working()
     w.given("t", thickness, "mm", meaning="thinnest place")
     least = _limit(w, rule, limit)
@@ -54,8 +56,8 @@ def lining_left(
     w.tell("fit for use", "yes" if left >= 0 else "no")
     if left < 0:
         w.note("Reline both sides of the axle together.")
-    if new is not None and worked is not None:
-        _hours(w, thickness, left, new, worked)
+    if new is not None:
+        _since_new(w, thickness, left, new, worked)
     return Worked(left, w)
 
 
@@ -68,8 +70,8 @@ def _limit(w: Working, rule: str, limit: float | None) -> float:
     return w.step("t_m", shown, value, "mm", meaning="limit", answer="limit")
 
 
-def _hours(w: Working, thickness: float, left: float, new: float, worked: float) -> None:
-    """How long the rest lasts where it goes on wearing as it did."""
+def _since_new(w: Working, thickness: float, left: float, new: float, worked: float | None) -> None:
+    """What has worn, and how long the rest lasts where it goes on wearing as it did."""
     if new <= thickness:
         raise NotPossible(
             f"thickness {thickness:g} mm",
@@ -77,7 +79,9 @@ def _hours(w: Working, thickness: float, left: float, new: float, worked: float)
             "measure both the same way; are they swapped?",
         )
     w.given("t_n", new, "mm", meaning="when new")
+    gone = w.step("t_g", "t_n − t", new - thickness, "mm", meaning="worn so far", answer="worn")
+    if worked is None:
+        return
     w.given("h", worked, "h", meaning="worked since then")
-    gone = w.step("t_g", "t_n − t", new - thickness, "mm", meaning="worn so far")
     rate = w.step("v", "t_g/h", gone / worked, "", meaning="mm an hour")
     w.step("h_l", "max(t_l, 0)/v", max(left, 0) / rate, "h", answer="hours left")

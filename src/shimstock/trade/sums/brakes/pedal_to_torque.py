@@ -12,7 +12,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 
 
 @a_sum(
-    example="--pedal '60 lbf' --ratios 5,4 --efficiency 80 --friction 0.3 --width '1 3/4 in' "
+    example="--pedal '60 lbf' --ratios '5; 4' --efficiency 80 --friction 0.3 --width '1 3/4 in' "
     "--radius '6 in' --pivot '4 3/4 in' --start 0 --end 120 --arm '8 1/2 in'",
     cautions=(BRAKES, LINING_DUST, SPRING),
 )

@@ -2,6 +2,7 @@ from typing import Annotated
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums._together import goes_with
 from shimstock.trade.sums.cautions import BRAKES, LINING_DUST
 from shimstock.trade.sums.declare import Of, a_sum
 
@@ -13,15 +14,15 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def stop_heat(
     *,
-    mass: Annotated[float, Of("kg", above=0, found="weight")],
-    speed: Annotated[float, Of("km/h", above=0)],
+    mass: Annotated[float, Of("kg", above=0, most=100_000, found="weight")],
+    speed: Annotated[float, Of("km/h", above=0, most=200)],
     drums: Annotated[int, Of("", least=1)],
-    drum_mass: Annotated[float, Of("kg", above=0)],
+    drum_mass: Annotated[float, Of("kg", above=0, most=1000)],
     specific_heat: Annotated[float, Of("J/kg.K", above=0)] = 460,
     rotating: Annotated[float, Of("%", least=0)] = 0,
     time: Annotated[float, Of("s", above=0)] | None = None,
     deceleration: Annotated[float, Of("m/s2", above=0)] | None = None,
-    wheel_radius: Annotated[float, Of("m", above=0)] | None = None,
+    wheel_radius: Annotated[float, Of("m", above=0, most=1.5)] | None = None,
 ) -> Worked[float]:
     """Heat of one stop: energy, how much warmer each drum gets, mean power, torque at a wheel.
 
@@ -36,7 +37,7 @@ def stop_heat(
     time: time that the stop takes, in s.
     deceleration: mean deceleration, where the time is not known, in m/s2.
     wheel_radius: radius of the wheel on the ground, in m.
-    Raises NotPossible where both time and deceleration are given.
+    Raises NotPossible where both time and deceleration are given, or neither with the radius.
     Source: energy of motion; U. C. Jindal, Machine Design, example 23-5; T. H. Wentzell, Machine
     Design, example 16.5.
 
@@ -57,6 +58,7 @@ def stop_heat(
     warmer = each / (drum_mass * specific_heat)
     w.step("ΔT", "E_1/(m_d·c)", warmer, "K", meaning="each drum gets warmer", answer="rise")
     stop = _time(w, v, time, deceleration)
+    goes_with("wheel radius", wheel_radius, "time or deceleration", stop)
     if stop is not None:
         _power_and_torque(w, v, energy, each, stop, wheel_radius)
     return Worked(warmer, w)

@@ -13,7 +13,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def stopping_distance(
     *,
-    speed: Annotated[float, Of("km/h", above=0)],
+    speed: Annotated[float, Of("km/h", above=0, most=200)],
     deceleration: Annotated[float, Of("m/s2", above=0, most=20)],
     reaction: Annotated[float, Of("s", least=0)] = 1,
     slope: Annotated[float, Of("%", least=-100, most=100)] = 0,

@@ -16,11 +16,11 @@ from shimstock.trade.sums.declare import Of, a_sum
 @a_sum(example="--fastest '20 km/h' --distance '6.5 m' --pedal '450 N'", cautions=(BRAKES,))
 def stopping_rule(
     *,
-    fastest: Annotated[float, Of("km/h", above=0)],
+    fastest: Annotated[float, Of("km/h", above=0, most=200)],
     speed: Annotated[float, Of("km/h", above=0)] | None = None,
-    distance: Annotated[float, Of("m", above=0)] | None = None,
-    pedal: Annotated[float, Of("N", above=0)] | None = None,
-    hand: Annotated[float, Of("N", above=0)] | None = None,
+    distance: Annotated[float, Of("m", above=0, most=1000)] | None = None,
+    pedal: Annotated[float, Of("N", above=0, most=5000)] | None = None,
+    hand: Annotated[float, Of("N", above=0, most=5000)] | None = None,
 ) -> Worked[float]:
     """Stopping distance that EU 2015/68 allows a tractor, and whether a measured stop meets it.
 

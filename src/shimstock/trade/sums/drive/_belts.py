@@ -8,8 +8,8 @@ from shimstock.trade.sums.declare import Of
 
 Friction = Annotated[float, Of("", above=0, most=2, known=(0.1, 0.6))]
 Wrap = Annotated[float, Of("deg", above=0, most=720, known=(90, 270))]
-Tension = Annotated[float, Of("N", above=0)]
-Turning = Annotated[float, Of("rpm", above=0, found="rated speed")]
+Tension = Annotated[float, Of("N", above=0, most=100_000)]
+Turning = Annotated[float, Of("rpm", above=0)]
 
 
 def grip(w: Working, friction: float, wrap: float) -> float:

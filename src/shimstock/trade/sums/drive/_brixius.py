@@ -9,7 +9,7 @@ from shimstock.trade.sums.declare import Of
 
 Soil = Literal["hard", "firm", "tilled", "soft", "measured"]
 NUMBERS = {"hard": 80.0, "firm": 55.0, "tilled": 40.0, "soft": 20.0}
-Optional = Annotated[float, Of("", above=0)]
+Number = Annotated[float, Of("", above=0)]
 
 
 def ratios(number: float, slip: float) -> tuple[float, float, float, float]:

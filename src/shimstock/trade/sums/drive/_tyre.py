@@ -1,3 +1,5 @@
+"""Tyre sizes in inches, as they are moulded on old tyres."""
+
 import re
 from dataclasses import dataclass
 

@@ -3,11 +3,12 @@ from typing import Annotated
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import RUNNING
 from shimstock.trade.sums.declare import Of, a_sum
 
 
 @a_sum(example="--tight '500 lbf' --slack '200 lbf' --width '6 in' --thickness '1/4 in' "
-       "--modulus '15000 psi'")  # fmt: skip
+       "--modulus '15000 psi'", cautions=(RUNNING,))  # fmt: skip
 def belt_creep(
     *,
     tight: Annotated[float, Of("force", above=0)],
@@ -26,8 +27,8 @@ def belt_creep(
     modulus: of elasticity of the belt, in the pressure of `unit`.
     unit: unit of the lengths, mm or in.
     Raises NotPossible where the slack side pulls harder.
-    Source: the same weight of belt passes both pulleys, v_2/v_1 = (1 + σ_2/E)/(1 + σ_1/E); the
-    books' form with √σ is not dimensionally sound and is not used.
+    Source: v_2/v_1 = (1 + σ_2/E)/(1 + σ_1/E), for the same weight of belt passes both pulleys;
+    from memory. A form with √(σ/E), printed in some books, is not used.
 
     >>> round(belt_creep(tight=2000, slack=800, width=100, thickness=6, modulus=100).value, 2)
     1.94

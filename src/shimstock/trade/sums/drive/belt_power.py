@@ -11,7 +11,7 @@ from shimstock.trade.sums.drive._belts import Friction, Tension, Turning, Wrap, 
        cautions=(RUNNING,))  # fmt: skip
 def belt_power(
     *,
-    pulley: Annotated[float, Of("m", above=0, found="pulley diameter")],
+    pulley: Annotated[float, Of("m", above=0, most=3)],
     speed: Turning,
     wrap: Wrap,
     friction: Friction,

@@ -11,8 +11,8 @@ USUAL, EITHER_WAY = 3100.0, 100.0  # feet a minute
 @a_sum(example="--pulley '12 in' --speed 975", cautions=(RUNNING,))
 def belt_surface_speed(
     *,
-    pulley: Annotated[float, Of("ft", above=0, found="pulley diameter")],
-    speed: Annotated[float, Of("rpm", least=0, found="rated speed")],
+    pulley: Annotated[float, Of("ft", above=0, most=10, found="pulley diameter")],
+    speed: Annotated[float, Of("rpm", least=0)],
 ) -> Worked[float]:
     """Speed of the belt on a tractor's belt pulley, against the usual 3100 feet a minute.
 

@@ -3,7 +3,7 @@ from dataclasses import dataclass
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.declare import a_sum
-from shimstock.trade.sums.drive._brixius import Optional, Soil, mobility, ratios
+from shimstock.trade.sums.drive._brixius import Number, Soil, mobility, ratios
 
 NARROWINGS = 80
 GOLDEN = 0.6180339887498949
@@ -18,7 +18,7 @@ class Best:
 
 
 @a_sum(example="--soil firm")
-def best_slip(*, soil: Soil, number: Optional | None = None) -> Worked[Best]:
+def best_slip(*, soil: Soil, number: Number | None = None) -> Worked[Best]:
     """Slip at which a driven wheel wastes least on a soil.
 
     soil: hard, firm, tilled or soft, or measured with its mobility number, no unit.

@@ -22,10 +22,10 @@ class Moves:
        cautions=(HIGH_PRESSURE_OIL,))  # fmt: skip
 def cylinder(
     *,
-    bore: Annotated[float, Of("in", above=0)],
+    bore: Annotated[float, Of("in", above=0, most=40)],
     load: Annotated[float, Of("lbf", least=0)],
     flow: Annotated[float, Of("gal/min", least=0)],
-    rod: Annotated[float, Of("in", least=0)] = 0.0,
+    rod: Annotated[float, Of("in", least=0, most=40)] = 0.0,
 ) -> Worked[Moves]:
     """Pressure that a load asks of a hydraulic cylinder, and how fast a flow moves it, both ways.
 

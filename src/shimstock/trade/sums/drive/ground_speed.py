@@ -12,8 +12,8 @@ def ground_speed(
     *,
     speed: Annotated[float, Of("rpm", least=0, found="rated speed")],
     ratio: Annotated[float, Of("", above=0)],
-    radius: Annotated[float, Of("m", above=0)] | None = None,
-    circumference: Annotated[float, Of("m", above=0)] | None = None,
+    radius: Annotated[float, Of("m", above=0, most=1.5)] | None = None,
+    circumference: Annotated[float, Of("m", above=0, most=10)] | None = None,
     slip: Annotated[float, Of("%", least=0, below=100)] = 0.0,
 ) -> Worked[float]:
     """Ground speed from engine speed, the whole reduction to the wheel, and the tyre.

@@ -8,9 +8,9 @@ from shimstock.trade.sums.declare import Of, a_sum
 def mobility_number(
     *,
     cone: Annotated[float, Of("kPa", above=0)],
-    width: Annotated[float, Of("m", above=0)],
-    diameter: Annotated[float, Of("m", above=0)],
-    load: Annotated[float, Of("kN", above=0)],
+    width: Annotated[float, Of("m", above=0, most=1.5)],
+    diameter: Annotated[float, Of("m", above=0, most=3)],
+    load: Annotated[float, Of("kN", above=0, most=500)],
     deflection: Annotated[float, Of("", least=0, most=0.5)] = 0.2,
 ) -> Worked[float]:
     """How firm a soil is for one wheel: Brixius' mobility number from a cone penetrometer.

@@ -11,7 +11,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 def pulley_for_speed(
     *,
     driving: Annotated[float, Of("length", above=0, found="pulley diameter")],
-    speed: Annotated[float, Of("rpm", above=0, found="rated speed")],
+    speed: Annotated[float, Of("rpm", above=0)],
     wanted: Annotated[float, Of("rpm", above=0)],
     thickness: Annotated[float, Of("length", least=0)] = 0.0,
     slip: Annotated[float, Of("%", least=0, below=100)] = 0.0,

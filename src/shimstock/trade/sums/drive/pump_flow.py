@@ -21,9 +21,9 @@ class Flow:
        "--efficiency 90 --in gal/min", cautions=(HIGH_PRESSURE_OIL,))  # fmt: skip
 def pump_flow(
     *,
-    outside: Annotated[float, Of("mm", above=0)],
-    inside: Annotated[float, Of("mm", above=0)],
-    width: Annotated[float, Of("mm", above=0)],
+    outside: Annotated[float, Of("mm", above=0, most=500)],
+    inside: Annotated[float, Of("mm", above=0, most=500)],
+    width: Annotated[float, Of("mm", above=0, most=500)],
     speed: Annotated[float, Of("rpm", above=0)],
     efficiency: Annotated[float, Of("%", above=0, most=100)] | None = None,
     measured: Annotated[float, Of("l/min", least=0)] | None = None,

@@ -5,7 +5,7 @@ from typing import Annotated
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import ROLLOVER
 from shimstock.trade.sums.declare import Of, a_sum
-from shimstock.trade.sums.drive._brixius import Optional, Soil, mobility, ratios
+from shimstock.trade.sums.drive._brixius import Number, Soil, mobility, ratios
 
 Slip = Annotated[float, Of("%", above=0, below=100, known=(0.5, 30))]
 
@@ -21,7 +21,7 @@ class Traction:
 
 
 @a_sum(example="--soil firm --slip 10", cautions=(ROLLOVER,))
-def traction(*, soil: Soil, slip: Slip, number: Optional | None = None) -> Worked[Traction]:
+def traction(*, soil: Soil, slip: Slip, number: Number | None = None) -> Worked[Traction]:
     """What a driven wheel pulls on a soil at a slip, for each unit of load, and how well.
 
     For bias-ply tyres on soil; an estimate, and no proof on the drawbar.

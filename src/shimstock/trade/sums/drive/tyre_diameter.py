@@ -26,4 +26,5 @@ def tyre_diameter(
     w.given("a", aspect, "", meaning="height to width")
     across = tyre.rim + 2 * tyre.section * aspect
     w.step("D", "d + 2·b·a", across, "in", meaning="outside", answer="diameter")
+    w.tell("doubt", "narrow tyres of old sizes stand up to 15 % larger; measure what it rolls")
     return Worked(across, w)

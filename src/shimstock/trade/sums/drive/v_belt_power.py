@@ -11,7 +11,7 @@ from shimstock.trade.sums.drive._belts import Friction, Tension, Turning, Wrap
        "--tight '90 lbf' --in hp", cautions=(RUNNING, BOOK_FIRST))  # fmt: skip
 def v_belt_power(
     *,
-    pulley: Annotated[float, Of("m", above=0)],
+    pulley: Annotated[float, Of("m", above=0, most=3)],
     speed: Turning,
     wrap: Wrap,
     friction: Friction,

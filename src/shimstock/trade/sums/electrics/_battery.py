@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 from typing import Annotated, NamedTuple
 
+from shimstock.trade.numbers.digits import written
 from shimstock.trade.numbers.working import Working
 from shimstock.trade.sums.declare import Of
 
@@ -32,6 +33,7 @@ DISAGREE = (
     "Battery tables disagree by a few points of acid and of charge: the battery maker's own goes "
     "first. Take the reading of every cell; one far below the others is a bad cell."
 )
+OUTSIDE = "Outside the table its end row is taken."
 Column = Callable[[Row], float]
 
 
@@ -50,14 +52,14 @@ def between(column: Column, at: Column, value: float) -> tuple[str, float]:
     Outside the table the row at its end.
     """
     if value <= at(TABLE[0]):
-        return f"{column(TABLE[0]):g}", column(TABLE[0])
+        return written(column(TABLE[0])), column(TABLE[0])
     if value >= at(TABLE[-1]):
-        return f"{column(TABLE[-1]):g}", column(TABLE[-1])
+        return written(column(TABLE[-1])), column(TABLE[-1])
     low, high = next(pair for pair in pairwise(TABLE) if value <= at(pair[1]))
     rise, run = column(high) - column(low), at(high) - at(low)
     result = column(low) + rise * (value - at(low)) / run
     sign = "+" if rise > 0 else "−"
-    shown = f"{column(low):g} {sign} {abs(rise):.6g}·(x − {at(low):g})/{run:.6g}"
+    shown = f"{written(column(low))} {sign} {abs(rise):.6g}·(x − {at(low):g})/{run:.6g}"
     return shown, result
 
 
@@ -86,5 +88,7 @@ def from_table(
 ) -> float:
     """A result of the table, with the formula between its rows; at: symbol, column and value."""
     x, of, value = at
+    if not of(TABLE[0]) <= value <= of(TABLE[-1]) and OUTSIDE not in w.shown():
+        w.note(OUTSIDE)
     shown, result = between(column, of, value)
     return w.step(symbol, shown.replace("x", x), result, unit, answer=name)

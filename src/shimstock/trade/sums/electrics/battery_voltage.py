@@ -5,7 +5,7 @@ from shimstock.trade.sums.electrics._battery import Acid, Cells
 
 
 @a_sum(example="--acid 1.265 --cells 3", cautions=(BATTERY,))
-def battery_voltage(*, acid: Acid, cells: Cells = 6) -> Worked[float]:
+def battery_voltage(*, acid: Acid, cells: Cells) -> Worked[float]:
     """Voltage at rest of a lead-acid battery from its acid, by the rule of 0.84.
 
     acid: specific gravity of the acid at about 80 °F, in sg.
@@ -13,7 +13,7 @@ def battery_voltage(*, acid: Acid, cells: Cells = 6) -> Worked[float]:
     Source: cell voltage = specific gravity + 0.84, as a battery page gives it; the battery maker's
     table of battery-charge lies up to 0.14 V above it for six cells.
 
-    >>> round(battery_voltage(acid=1.265).value, 2)
+    >>> round(battery_voltage(acid=1.265, cells=6).value, 2)
     12.63
     """
     w = Working()

@@ -6,6 +6,7 @@ from shimstock.trade.sums.cautions import BATTERY
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.electrics._battery import (
     DISAGREE,
+    TABLE,
     Cells,
     charge,
     from_table,
@@ -15,7 +16,7 @@ from shimstock.trade.sums.electrics._battery import (
 
 @a_sum(example="--volts '6.22 V' --cells 3", cautions=(BATTERY,))
 def charge_from_voltage(
-    *, volts: Annotated[float, Of("V", above=0)], cells: Cells = 6
+    *, volts: Annotated[float, Of("V", above=0)], cells: Cells
 ) -> Worked[float]:
     """Charge of a lead-acid battery from its voltage at rest.
 
@@ -26,7 +27,7 @@ def charge_from_voltage(
     Raises NotPossible where no battery of so many cells has that voltage.
     Source: a battery maker's table at 80 °F, straight between its rows.
 
-    >>> round(charge_from_voltage(volts=12.24).value)
+    >>> round(charge_from_voltage(volts=12.24, cells=6).value)
     50
     """
     w = Working()
@@ -38,6 +39,9 @@ def charge_from_voltage(
         raise NotPossible(said, "is more than a charger gives", "look at the number of cells")
     share = from_table(w, "C", charge, ("U_6", voltage, six), "%", "charge")
     if six < 10.5:
-        w.note("So low a voltage at rest mostly means a dead cell.")
+        w.note("So low a voltage at rest: count the cells again, 3 for 6 V and 6 for 12 V. If the "
+               "number is right, it mostly means a dead cell.")  # fmt: skip
+    if six > TABLE[-1].voltage:
+        w.note("Above the table's full charge: a charger may be running, or ran not long ago.")
     w.note(DISAGREE)
     return Worked(share, w)

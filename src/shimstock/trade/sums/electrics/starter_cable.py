@@ -18,6 +18,8 @@ from shimstock.trade.sums.electrics._wire import (
     resistivity,
 )
 
+USUAL = 5.0  # per cent of the battery that a starter cable may take
+
 
 @a_sum(
     example="--current '300 A' --out '6 ft' --back '4 ft' --system '6 V' --share 4",
@@ -41,11 +43,11 @@ def starter_cable(
     out: length of the cable out, in m.
     system: voltage of the battery, such as 6, 12 or 24, in V.
     back: length of the cable back, 0 where the frame carries the current, in m.
-    share: of the voltage that the cable may take; else 0.20 V for each 100 A, in %.
+    share: of the voltage that the cable may take; else 0.20 V for each 100 A and 5 % at most, in %.
     temperature: of the copper, in degC.
     Raises NotPossible where no gauge from 4/0 to 40 would do.
     Source: Ohm's law with annealed copper of 0.017241 ohm for a metre of 1 mm² at 20 °C; limit of
-    0.20 V for each 100 A: US Army TM 10-3930-671-24, F-303.
+    0.20 V for each 100 A: US Army TM 10-3930-671-24, F-303; 5 %: common practice, no source.
 
     >>> cable = starter_cable(current=300, out=3.048, system=6, share=4)
     >>> cable.working.answers["gauge"].value
@@ -79,8 +81,9 @@ def _sold(gauge: int) -> int:
 def _allowed(w: Working, current: float, system: float, share: float | None) -> float:
     """The voltage that may be lost, kept as U_m."""
     if share is None:
-        w.note("No share is given: 0.20 V for each 100 A may be lost.")
-        most = w.step("U_m", "0.2·I/100", 0.2 * current / 100, "V", meaning="may be lost")
+        w.note(f"No share is given: 0.20 V for each 100 A may be lost, and {USUAL:g} % at most.")
+        most = min(0.2 * current / 100, USUAL / 100 * system)
+        w.step("U_m", f"min(0.2·I/100, {USUAL:g}/100·U)", most, "V", meaning="may be lost")
     else:
         w.given("s", share, "%", meaning="share that may be lost")
         most = w.step("U_m", "s/100·U", share / 100 * system, "V", meaning="may be lost")

@@ -6,8 +6,8 @@ from typing import Annotated
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.sums.declare import Of
 
-Stroke = Annotated[float, Of("mm", above=0, found="stroke")]
-Rod = Annotated[float, Of("mm", above=0, found="rod length")]
+Stroke = Annotated[float, Of("mm", above=0, most=1000, found="stroke")]
+Rod = Annotated[float, Of("mm", above=0, most=3000, found="rod length")]
 Speed = Annotated[float, Of("rpm", least=0, found="rated speed")]
 
 

@@ -9,6 +9,7 @@ from shimstock.trade.sums.declare import Of
 
 Firings = Annotated[Sequence[float], Of("deg", least=0, below=720)]
 MOST = 16
+EVEN = 1.0  # degrees that intervals may differ by and still be called even
 
 
 def in_order(firings: Sequence[float], cycle: float) -> list[float]:
@@ -29,3 +30,19 @@ def keep(w: Working, angles: Sequence[float]) -> None:
     """Keep the angles as φ_1, φ_2 and so on."""
     for i, angle in enumerate(angles, 1):
         w.given(f"φ_{i}", angle, "deg", meaning=f"firing {i} of the cycle")
+
+
+def between(w: Working, angles: Sequence[float], cycle: float, name: str) -> list[float]:
+    """Degrees from each firing to the next, kept as Δ_1, Δ_2 and so on; φ_1 … already there.
+
+    The cycle is kept as c, and whether the beat is even is told.
+    """
+    c = w.given("c", cycle, "deg", meaning=f"cycle, {name}")
+    gaps = []
+    for i, angle in enumerate(angles, 1):
+        last = i == len(angles)
+        gap = (angles[0] + c if last else angles[i]) - angle
+        shown = f"φ_1 + c − φ_{i}" if last else f"φ_{i + 1} − φ_{i}"
+        gaps.append(w.step(f"Δ_{i}", shown, gap, "deg", answer=f"interval {i}"))
+    w.tell("beat", "even" if max(gaps) - min(gaps) < EVEN else "uneven")
+    return gaps

@@ -1,9 +1,10 @@
 from dataclasses import dataclass
 from math import pi
-from typing import Annotated, Literal
+from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.declare import Of, a_sum
+from shimstock.trade.sums.engine._cycle import Cycle, turns_between
 
 
 @dataclass(frozen=True)
@@ -18,10 +19,10 @@ class Sized:
 def bore_for_torque(
     *,
     torque: Annotated[float, Of("N.m", above=0)],
-    mean_pressure: Annotated[float, Of("bar", above=0)],
+    mean_pressure: Annotated[float, Of("bar", above=0, most=40)],
     cylinders: Annotated[int, Of("", least=1, found="cylinders")],
     stroke_share: Annotated[float, Of("", above=0)] = 1.0,
-    cycle: Literal["four-stroke", "two-stroke"] = "four-stroke",
+    cycle: Cycle = "four-stroke",
 ) -> Worked[Sized]:
     """Swept volume and bore that a torque asks for at a mean effective pressure.
 
@@ -40,7 +41,7 @@ def bore_for_torque(
     w.given("p", mean_pressure, "bar", meaning="mean effective pressure")
     z = w.given("z", cylinders, "", meaning="cylinders")
     k = w.given("k", stroke_share, "", meaning="stroke for each unit of bore")
-    i = w.given("i", 2 if cycle == "four-stroke" else 1, "", meaning=f"turns a cycle, {cycle}")
+    i = turns_between(w, cycle)
     volume = 2 * pi * i * torque / mean_pressure / 100
     w.step("V", "2·π·i·T/p/100", volume, "l", meaning="swept volume", answer="displacement")
     bore = (volume * 1e6 / z / (pi / 4 * k)) ** (1 / 3)

@@ -10,7 +10,7 @@ def compressed_pressure(
     *,
     ratio: Ratio,
     exponent: Annotated[float, Of("", least=1, most=1.67, known=(1.2, 1.4))] = 1.35,
-    start: Annotated[float, Of("bar", above=0)] = 1.013,
+    start: Annotated[float, Of("bar", above=0, most=10)] = 1.013,
 ) -> Worked[float]:
     """Pressure at the end of compression, absolute, with both valves shut from the bottom.
 

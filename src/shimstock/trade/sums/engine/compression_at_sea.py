@@ -1,14 +1,15 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import BOOK_FIRST
+from shimstock.trade.sums.cautions import BOOK_FIRST, RUNNING
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.engine._cycle import Height, air_pressure
 
 
-@a_sum(example="--reading '96 psi' --height '1000 m' --in psi", cautions=(BOOK_FIRST,))
+@a_sum(example="--reading '96 psi' --height '1000 m' --in psi",
+       cautions=(BOOK_FIRST, RUNNING))  # fmt: skip
 def compression_at_sea(
-    *, reading: Annotated[float, Of("bar", above=0)], height: Height
+    *, reading: Annotated[float, Of("bar", above=0, most=80)], height: Height
 ) -> Worked[float]:
     """What a compression reading taken at a height would be at the sea, where books have it.
 

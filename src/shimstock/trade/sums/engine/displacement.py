@@ -4,13 +4,14 @@ from typing import Annotated
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.declare import Of, a_sum
+from shimstock.trade.sums.engine._chamber import Bore, Stroke
 
 
 @a_sum(example="--bore '4 1/4 in' --stroke '5 1/4 in' --cylinders 2")
 def displacement(
     *,
-    bore: Annotated[float, Of("length", above=0, found="bore")],
-    stroke: Annotated[float, Of("length", above=0, found="stroke")],
+    bore: Bore,
+    stroke: Stroke,
     cylinders: Annotated[int, Of("", least=1, found="cylinders")] = 1,
     unit: str = "mm",
 ) -> Worked[float]:

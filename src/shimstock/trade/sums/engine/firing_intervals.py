@@ -1,7 +1,7 @@
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.declare import a_sum
 from shimstock.trade.sums.engine._cycle import Cycle
-from shimstock.trade.sums.engine._firings import Firings, in_order, keep
+from shimstock.trade.sums.engine._firings import Firings, between, in_order, keep
 
 
 @a_sum(example="--firings '0, 180'")
@@ -22,12 +22,4 @@ def firing_intervals(*, firings: Firings, cycle: Cycle = "four-stroke") -> Worke
     angles = in_order(firings, whole)
     w = Working()
     keep(w, angles)
-    c = w.given("c", whole, "deg", meaning=f"cycle, {cycle}")
-    intervals = []
-    for i, angle in enumerate(angles, 1):
-        last = i == len(angles)
-        gap = (angles[0] + c if last else angles[i]) - angle
-        shown = f"φ_1 + c − φ_{i}" if last else f"φ_{i + 1} − φ_{i}"
-        intervals.append(w.step(f"Δ_{i}", shown, gap, "deg", answer=f"interval {i}"))
-    w.tell("beat", "even" if max(intervals) - min(intervals) < 1 else "uneven")
-    return Worked(intervals, w)
+    return Worked(between(w, angles, whole, cycle), w)

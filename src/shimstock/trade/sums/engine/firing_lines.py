@@ -2,15 +2,17 @@ from math import cos, hypot, radians, sin
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import EXHAUST, RUNNING
 from shimstock.trade.sums.declare import Of, a_sum
-from shimstock.trade.sums.engine._cycle import Cycle
+from shimstock.trade.sums.engine._cycle import Cycle, turns_between
 from shimstock.trade.sums.engine._firings import Firings, in_order, keep
 
 LINES = 8
+ROUNDING = 1e-13  # below this a sum of sines is only what rounding leaves
 HEARD = 0.05  # share of all firings together below which a line is as good as missing
 
 
-@a_sum(example="--firings '0, 180' --speed '975 rpm'")
+@a_sum(example="--firings '0, 180' --speed '975 rpm'", cautions=(RUNNING, EXHAUST))
 def firing_lines(
     *,
     firings: Firings,
@@ -20,7 +22,7 @@ def firing_lines(
     """Which tones an engine's firings make, and how strong: for reading its speed from its sound.
 
     The strength is in single firings: 2 for a twin is as strong as both together. An uneven twin
-    has no tone at all where an even one has its strongest.
+    has no tone at all where an even one has its strongest. Only lines that can be heard get a tone.
 
     firings: crank angle of each cylinder's firing in one cycle, the first at 0, in deg.
     speed: of the crankshaft, in rpm.
@@ -36,22 +38,25 @@ def firing_lines(
     w = Working()
     keep(w, angles)
     w.given("n", speed, "rpm", meaning="speed of the crankshaft")
-    c = w.given("c", whole, "deg", meaning=f"cycle, {cycle}")
-    rate = w.step("f", "n/60·360/c", speed / 60 * 360 / c, "per.s", meaning="cycles a second")
-    strengths = [_line(w, angles, k, c) for k in range(1, LINES + 1)]
-    lines = [k for k, s in enumerate(strengths, 1) if s > HEARD * len(angles)]
-    w.tell("tones", ", ".join(f"{k * rate:.2f} a second" for k in lines) or "none of the first 8")
+    i = turns_between(w, cycle)
+    rate = w.step("f", "n/(60·i)", speed / (60 * i), "per.s", meaning="cycles a second")
+    strengths = [_line(w, angles, k, i) for k in range(1, LINES + 1)]
+    for k, strength in enumerate(strengths, 1):
+        if strength > HEARD * len(angles):
+            w.step(f"f_{k}", f"{k}·f", k * rate, "per.s", answer=f"tone {k}")
+        elif k == len(angles):
+            w.note(f"The rate of all firings together, line {k}, is silent in an engine like this.")
     return Worked(strengths, w)
 
 
-def _line(w: Working, angles: list[float], k: int, cycle: float) -> float:
-    """Strength of the tone at k times the rate of the cycle."""
-    turned = [radians(k * 360 / cycle * angle) for angle in angles]
-    names = [f"ψ_{k}{chr(96 + i)}" for i in range(1, len(angles) + 1)]
-    for i, (name, angle) in enumerate(zip(names, angles, strict=True), 1):
-        w.step(name, f"{k}·φ_{i}·360/c", k * angle * 360 / cycle, "deg")
-    a, b = sum(map(cos, turned)), sum(map(sin, turned))
-    w.step(f"a_{k}", " + ".join(f"cos({name})" for name in names), a, "")
-    w.step(f"b_{k}", " + ".join(f"sin({name})" for name in names), b, "")
-    strength = hypot(a, b)
-    return w.step(f"s_{k}", f"√(a_{k}² + b_{k}²)", strength, "", answer=f"strength {k}")
+def _line(w: Working, angles: list[float], k: int, turns: int) -> float:
+    """Strength of the tone at k times the rate of the cycle; what is only rounding is nothing."""
+    turned = [radians(k * angle / turns) for angle in angles]
+    sums = {}
+    for name, part in (("cos", cos), ("sin", sin)):
+        shown = " + ".join(f"{name}({k}·φ_{j}/i)" for j in range(1, len(angles) + 1))
+        together = sum(map(part, turned))
+        together = 0.0 if abs(together) < ROUNDING else together
+        sums[name] = w.step(f"{name[0]}_{k}", shown, together, "")
+    strength = hypot(sums["cos"], sums["sin"])
+    return w.step(f"a_{k}", f"√(c_{k}² + s_{k}²)", strength, "", answer=f"strength {k}")

@@ -1,14 +1,14 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import BOOK_FIRST, RUNNING
+from shimstock.trade.sums.cautions import BOOK_FIRST, RUNNING, SHOCK
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.engine._chamber import Ratio
 from shimstock.trade.sums.engine._cycle import Height, air_pressure
 
 
 @a_sum(example="--ratio 5.5 --height '1000 m' --exponent 1.25 --in psi",
-       cautions=(BOOK_FIRST, RUNNING))  # fmt: skip
+       cautions=(BOOK_FIRST, RUNNING, SHOCK))  # fmt: skip
 def gauge_compression(
     *,
     ratio: Ratio,

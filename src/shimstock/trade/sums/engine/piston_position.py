@@ -3,6 +3,7 @@ from math import cos, pi, radians, sin, sqrt
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import BOOK_FIRST, CRANK
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.engine._crank import Rod, Speed, Stroke, check_rod, drop
 
@@ -16,7 +17,8 @@ class Piston:
     acceleration: float
 
 
-@a_sum(example="--stroke '6 3/4 in' --rod '13 1/2 in' --angle 28 --speed '975 rpm'")
+@a_sum(example="--stroke '6 3/4 in' --rod '13 1/2 in' --angle 28 --speed '975 rpm'",
+       cautions=(BOOK_FIRST, CRANK))  # fmt: skip
 def piston_position(
     *,
     stroke: Stroke,

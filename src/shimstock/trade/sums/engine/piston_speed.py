@@ -7,7 +7,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 @a_sum(example="--stroke '6 3/4 in' --speed '975 rpm' --in ft/min")
 def piston_speed(
     *,
-    stroke: Annotated[float, Of("mm", above=0, found="stroke")],
+    stroke: Annotated[float, Of("mm", above=0, most=1000, found="stroke")],
     speed: Annotated[float, Of("rpm", least=0, found="rated speed")],
 ) -> Worked[float]:
     """Mean speed of a piston, by which engines of unlike size are compared.

@@ -20,7 +20,7 @@ def ring_gap(
     bore: diameter of the bore that the ring will run in, in `unit`.
     least: smallest gap for each unit of bore, no unit.
     most: largest gap for each unit of bore, no unit.
-    unit: unit of the lengths, such as in or mm.
+    unit: unit of the lengths, mm or in.
     Raises NotPossible where the shares are swapped.
     Source: common practice, no source: 0.0035 to 0.004 in for each inch of bore.
 

@@ -11,7 +11,7 @@ def ring_gap_growth(*, wear: Annotated[Length, Of("length")], unit: str = "in") 
     """How much wider a ring's gap stands in a bore that has worn.
 
     wear: growth of the bore in diameter, in `unit`.
-    unit: unit of the lengths, such as in or mm.
+    unit: unit of the lengths, mm or in.
     Source: geometry, the circumference grows by π for each unit of diameter.
 
     >>> round(ring_gap_growth(wear=Length(0.010)).value, 4)

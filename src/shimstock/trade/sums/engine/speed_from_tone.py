@@ -1,11 +1,12 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import EXHAUST, RUNNING
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.engine._cycle import Cycle, turns_between
 
 
-@a_sum(example="--tone '32.5 Hz' --line 4")
+@a_sum(example="--tone '32.5 Hz' --line 4", cautions=(RUNNING, EXHAUST))
 def speed_from_tone(
     *,
     tone: Annotated[float, Of("per.s", above=0)],

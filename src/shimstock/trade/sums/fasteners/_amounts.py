@@ -39,6 +39,7 @@ parse_length = _reader("this", "in", "mm")
 
 Force = Annotated[Quantity, Read(parse_force, "4000 lbf")]
 Torque = Annotated[Quantity, Read(parse_torque, "24 lbf.ft", found="torque")]
+BookTorque = Annotated[Quantity, Read(parse_torque, "24 lbf.ft", found="torque", beside=True)]
 Area = Annotated[Quantity, Read(parse_area, "0.0775 in2")]
 Stress = Annotated[Quantity, Read(parse_stress, "85 ksi")]
 Length = Annotated[Quantity, Read(parse_length, "2 in")]

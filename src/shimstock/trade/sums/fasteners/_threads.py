@@ -130,6 +130,8 @@ def _association(text: str, number: int) -> Thread:
 def _inch(text: str, match: re.Match[str], first: tuple[str, ...]) -> Thread:
     series = _series(text, match["series"])
     n = float(match["n"]) if match["n"] else None
+    if n == 0:
+        raise NotUnderstood(text, "has no threads", EXAMPLES)
     d = _diameter(text, match["size"].replace(" ", "_").replace("-", "_"), n, series)
     same = [r for r in rows() if r.unit == "in" and abs(r.d - d) < 1e-9]
     alike = (series, "UNS") if series == "UNF" else (series,)

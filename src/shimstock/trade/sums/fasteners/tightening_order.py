@@ -56,7 +56,8 @@ def tightening_order(
     count: bolts on a circle, a count.
     rounds: share of the torque for each round, in %.
     torque: torque of the last round, with its unit.
-    Raises NotPossible where neither holes nor count is given, or a round pulls less than the last.
+    Raises NotPossible where not exactly one of holes and count is given, or a round pulls less than
+    the last.
     Source: common practice, no source: middle outwards, crosswise, in rounds of 50, 75 and 100 %.
 
     >>> tightening_order(count=8).value
@@ -76,6 +77,8 @@ def tightening_order(
 def _places(w: Working, holes: tuple[Point, ...] | None, count: int | None) -> Sequence[Point]:
     if holes is None and count is None:
         raise NotPossible("the holes", "are not given", "type holes, or count on a circle")
+    if holes is not None and count is not None:
+        raise NotPossible("holes and count", "are each enough alone", "leave one out")
     if holes is None:
         w.given("z", count or 0, "", meaning="bolts on a circle, numbered clockwise from the top")
         return on_a_circle(count or 0)

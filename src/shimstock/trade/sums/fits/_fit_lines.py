@@ -5,6 +5,7 @@ from typing import Literal
 
 from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Working
+from shimstock.trade.sums.fits._apart import apart
 
 
 @dataclass(frozen=True)
@@ -25,7 +26,8 @@ class Fit:
 
 def fit_lines(w: Working, unit: str) -> Fit:
     """The fit that H_min, H_max, S_min and S_max make; clearance or interference as results."""
-    low, high = w.value("H_min") - w.value("S_max"), w.value("H_max") - w.value("S_min")
+    low = apart(w.value("H_min"), w.value("S_max"))
+    high = apart(w.value("H_max"), w.value("S_min"))
     made = Fit(Length(low), Length(high), unit)
     loose, some = made.kind == "clearance", made.kind != "interference"
     w.step("c_min", "H_min − S_max", low, unit, answer="least clearance" if loose else "",

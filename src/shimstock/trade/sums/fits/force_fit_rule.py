@@ -8,7 +8,9 @@ SHORT_TON = 2000  # lbf
 
 
 @a_sum(example="--diameter '3 in'", cautions=(PRESS,))
-def force_fit_rule(*, diameter: Annotated[float, Of("in", above=0, known=(0, 9))]) -> Worked[float]:
+def force_fit_rule(
+    *, diameter: Annotated[float, Of("in", above=0, most=20, known=(0, 9))]
+) -> Worked[float]:
     """Press that a force fit of wheel or crank on its shaft wants, by the old shop rule.
 
     A rule of thumb for the size of the press, not for the fit: press-fit works out the fit itself.
@@ -22,6 +24,6 @@ def force_fit_rule(*, diameter: Annotated[float, Of("in", above=0, known=(0, 9))
     """
     w = Working()
     w.given("D", diameter, "in", meaning="diameter of the shaft")
-    tons = w.step("P", "15·D + 15", 15 * diameter + 15, "tons", answer="press")
+    tons = w.step("P", "15·D + 15", 15 * diameter + 15, "tonf", answer="press")
     w.step("F", f"{SHORT_TON}·P", SHORT_TON * tons, "lbf", answer="force")
     return Worked(tons, w)

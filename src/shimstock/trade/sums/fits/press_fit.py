@@ -2,10 +2,13 @@ from math import pi
 from typing import Annotated, Literal
 
 from shimstock.trade.numbers.coherent import Coherent, coherent
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import PRESS
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.fits._lame import Joint, Member, Stuff, hoop_lines, joint_lines
+
+MOST_SHARE = 0.01  # of the diameter; press fits lie near 0.001 of it
 
 
 @a_sum(
@@ -59,6 +62,9 @@ def press_fit(
     w = Working()
     c = joint_lines(w, joint, units)
     delta = _on_diameter(w, interference, on, units)
+    if delta > MOST_SHARE * diameter:
+        rule = f"is more than {100 * MOST_SHARE:g} % of the diameter: nothing elastic holds that"
+        raise NotPossible(f"interference {delta:g} {unit}", rule, "look at its unit")
     p = w.step("p", "δ/C", delta / c, units.pressure, meaning="pressure between", answer="pressure")
     hoop_lines(w, joint, p, units)
     if length is not None:

@@ -12,6 +12,9 @@ Way = Literal["heat the housing", "heat both", "chill the pin"]
 RATES = {"heat the housing": "α_h", "heat both": "α_h − α_p", "chill the pin": "−α_p"}
 
 
+RED = 600.0  # degC at which steel glows; nothing is freed above it and used again
+
+
 @a_sum(
     example="--diameter '30 mm' --housing 'grey iron' --pin steel --wanted '0.03 mm' "
     "--limit '200 degC'",
@@ -72,6 +75,9 @@ def heat_to_free(
                   answer="warming")  # fmt: skip
     at = w.step("T", "T_0 + ΔT", start + rise, "degC", answer="temperature")
     can_be(at, "heat the housing instead")
+    if at > RED:
+        rule = f"is beyond red heat, {RED:g} degC"
+        raise NotPossible(f"{at:.0f} degC", rule, "look at the clearance wanted, and its unit")
     within(w, at, limit, chilled=way == "chill the pin")
     if limit is not None:
         w.step(

@@ -4,6 +4,7 @@ from typing import Annotated
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums._together import goes_with
 from shimstock.trade.sums.cautions import OLD_GASKET
 from shimstock.trade.sums.declare import Of, a_sum
 
@@ -34,7 +35,8 @@ def gasket_stiffness(
     grip: length of bolt that stretches, in `unit`.
     bolt_modulus: modulus of the bolt, in the pressure of `unit`.
     unit: unit of the lengths, mm or in.
-    Raises NotPossible where the hole is not smaller than the outside.
+    Raises NotPossible where the hole is not smaller than the outside, or one of the bolt's three
+    values is missing.
     Source: k = A·E/t; U. C. Jindal, Machine Design, example 5-5.
 
     >>> round(gasket_stiffness(outside=30, inside=15, thickness=3, modulus=480).value)
@@ -43,6 +45,10 @@ def gasket_stiffness(
     if inside >= outside:
         rule = f"must be less than the outside, {outside:g} {unit}"
         raise NotPossible(f"inside {inside:g} {unit}", rule, "look whether the two are swapped")
+    for name, value in (("bolt", bolt), ("grip", grip), ("bolt modulus", bolt_modulus)):
+        goes_with(name, value, "bolt", bolt)
+        goes_with(name, value, "grip", grip)
+        goes_with(name, value, "bolt modulus", bolt_modulus)
     units, w = coherent(unit), Working()
     w.given("D", outside, unit, meaning="outside of the gasket")
     w.given("d", inside, unit, meaning="hole in it")

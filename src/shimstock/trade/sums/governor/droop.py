@@ -34,7 +34,8 @@ def droop(
     full_load: speed at full load, in rpm.
     declared: speed that the maker declares, where it is divided by that, in rpm.
     by: the speed that the difference is divided by, no unit.
-    Raises NotPossible where the loaded speed is not the lower, or a declared speed is missing.
+    Raises NotPossible where the loaded speed is not the lower, or a declared speed is missing
+    or not used.
     Source: US Army TM 55-1930-209-14&P-9-2 for full-load speed; ISO 3046-4 and ISO 8528-5 for the
     declared speed, from memory.
 
@@ -44,6 +45,10 @@ def droop(
     larger("no-load speed", no_load, "the full-load", full_load, "rpm")
     if by == "declared speed" and declared is None:
         raise NotPossible("declared speed", "is missing", "type it, or divide by the full-load one")
+    if by != "declared speed" and declared is not None:
+        said = f"declared speed {declared:g} rpm"
+        rule = f"is not used where the droop is divided by the {by}"
+        raise NotPossible(said, rule, "divide by the declared speed, or leave it out")
     w = Working()
     w.given("n_0", no_load, "rpm", meaning="without load")
     w.given("n_1", full_load, "rpm", meaning="at full load")

@@ -1,7 +1,7 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import GOVERNOR, SPRING
+from shimstock.trade.sums.cautions import BOOK_FIRST, GOVERNOR, SPRING
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.governor._weights import Length, larger
 
@@ -12,6 +12,7 @@ NEARLY = 0.001  # share of the force within which a governor counts as isochrono
     example="--inner-radius '4 in' --outer-radius '7 in' --inner-force '125 lbf' "
     "--outer-force '250 lbf'",
     cautions=(
+        BOOK_FIRST,
         GOVERNOR,
         SPRING,
         "A governor set to hold one speed hunts: keep to the book's droop.",

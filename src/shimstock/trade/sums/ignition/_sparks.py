@@ -14,6 +14,11 @@ def sparks_a_second(w: Working, speed: float, cylinders: int, cycle: Cycle) -> f
     """Sparks a second of the whole engine, kept as f."""
     w.given("n", speed, "rpm", meaning="speed of the crankshaft")
     w.given("z", cylinders, "", meaning="cylinders")
-    i = w.given("i", 2 if cycle == "four-stroke" else 1, "", meaning=f"turns a spark, {cycle}")
+    i = w.given(
+        "i",
+        2 if cycle == "four-stroke" else 1,
+        "",
+        meaning=f"turns between sparks of one cylinder, {cycle}",
+    )
     rate = speed * cylinders / (60 * i)
     return w.step("f", "n·z/(60·i)", rate, "per.s", meaning="sparks", answer="sparks")

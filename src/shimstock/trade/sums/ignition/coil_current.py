@@ -26,6 +26,8 @@ def coil_current(
 ) -> Worked[Filled]:
     """Current in a coil after the points have been shut for so long.
 
+    Less time at speed, a lower battery or a warmer coil each leave less for the spark.
+
     voltage: at the coil, in V.
     resistance: of the coil and its ballast, in ohm.
     time_constant: inductance over resistance, in ms.
@@ -41,8 +43,9 @@ def coil_current(
     w.given("R", resistance, "ohm", meaning="coil and ballast")
     w.given("τ", time_constant, "ms", meaning="time constant")
     w.given("t", closed, "ms", meaning="points shut")
-    most = w.step("I", "U/R", voltage / resistance, "A", meaning="at rest")
+    most = w.step("I", "U/R", voltage / resistance, "A", meaning="when full")
     share = 100 * (1 - exp(-closed / time_constant))
-    w.step("q", "100·(1 − exp(−t/τ))", share, "%", meaning="of it", answer="share")
-    current = w.step("i", "I·q/100", most * share / 100, "A", answer="current")
+    w.step("q", "100·(1 − exp(−t/τ))", share, "%", meaning="of that reached", answer="share")
+    current = w.step("i", "I·q/100", most * share / 100, "A", meaning="when the points open",
+                     answer="current")  # fmt: skip
     return Worked(Filled(current, share), w)

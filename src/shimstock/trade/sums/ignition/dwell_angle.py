@@ -1,12 +1,12 @@
 from typing import Annotated
 
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import BOOK_FIRST
+from shimstock.trade.sums.cautions import BOOK_FIRST, SHOCK
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.ignition._sparks import Cylinders
 
 
-@a_sum(example="--share 58 --cylinders 6", cautions=(BOOK_FIRST,))
+@a_sum(example="--share 58 --cylinders 6", cautions=(BOOK_FIRST, SHOCK))
 def dwell_angle(
     *, share: Annotated[float, Of("%", above=0, below=100)], cylinders: Cylinders
 ) -> Worked[float]:

@@ -1,14 +1,14 @@
-from math import acos, pi
+from math import acos, pi, sqrt
 from typing import Annotated
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import BOOK_FIRST
+from shimstock.trade.sums.cautions import BOOK_FIRST, SHOCK
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.ignition._sparks import Cylinders
 
 
-@a_sum(example="--gap '0.015 in' --lift '0.040 in' --cylinders 4", cautions=(BOOK_FIRST,))
+@a_sum(example="--gap '0.015 in' --lift '0.040 in' --cylinders 4", cautions=(BOOK_FIRST, SHOCK))
 def dwell_from_gap(
     *,
     gap: Annotated[float, Of("length", above=0)],
@@ -43,5 +43,8 @@ def dwell_from_gap(
            answer="open")  # fmt: skip
     shut = 360 / cylinders - opened
     w.step("α", "360/z − α_o", shut, "deg", meaning="dwell", answer="dwell")
+    slope = -180 / pi * 2 / cylinders / sqrt(gap * (lift - gap))
+    w.step("s", "−180/π·2/z/√(g·(h − g))", slope, f"deg/{unit}", meaning="dwell for more gap")
+    w.tell("wider gap", "less dwell" if slope < 0 else "more dwell")
     w.note("A wider gap opens the points earlier: less dwell, and the spark comes earlier.")
     return Worked(shut, w)

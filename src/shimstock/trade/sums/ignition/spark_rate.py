@@ -1,9 +1,10 @@
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums.cautions import SHOCK
 from shimstock.trade.sums.declare import a_sum
 from shimstock.trade.sums.ignition._sparks import Cycle, Cylinders, Speed, sparks_a_second
 
 
-@a_sum(example="--speed '1650 rpm' --cylinders 4")
+@a_sum(example="--speed '1650 rpm' --cylinders 4", cautions=(SHOCK,))
 def spark_rate(
     *, speed: Speed, cylinders: Cylinders, cycle: Cycle = "four-stroke"
 ) -> Worked[float]:

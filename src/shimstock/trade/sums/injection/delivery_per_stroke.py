@@ -2,14 +2,14 @@ from typing import Annotated
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import BOOK_FIRST, HIGH_PRESSURE_FUEL
+from shimstock.trade.sums.cautions import BOOK_FIRST, GOVERNOR, HIGH_PRESSURE_FUEL
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.injection._fuel import DIESEL, Cycle, Cylinders, Density, Speed, turns
 
 
 @a_sum(
     example="--power '38 hp' --consumption '0.45 lb/hp.h' --cylinders 2 --speed 975 --strokes 200",
-    cautions=(BOOK_FIRST, HIGH_PRESSURE_FUEL),
+    cautions=(BOOK_FIRST, GOVERNOR, HIGH_PRESSURE_FUEL),
 )
 def delivery_per_stroke(
     *,
@@ -33,7 +33,8 @@ def delivery_per_stroke(
     cycle: whether each cylinder is fed every second turn or every turn, no unit.
     strokes: caught in the glass on the bench, a count.
     Raises NotPossible where the fuel burnt is not given, or given twice.
-    Source: Rajput, Textbook of Internal Combustion Engines, example 12.1, page 421, q = P·b·i/(60·n·z·ρ).
+    Source: Rajput, Textbook of Internal Combustion Engines, example 12.1, page 421,
+    q = P·b·i/(60·n·z·ρ).
 
     >>> round(delivery_per_stroke(power=89, consumption=245, cylinders=6, speed=2500).value, 1)
     57.7
@@ -45,7 +46,8 @@ def delivery_per_stroke(
     w.given("ρ", density, "g/cc", meaning="density of the fuel")
     i = turns(w, cycle)
     often = w.step("N", "60·n·z/i", 60 * speed * cylinders / i, "", meaning="injections an hour")
-    each = w.step("m_i", "1000000·m/N", 1e6 * flow / often, "mg", answer="weight")
+    each = w.step("m_i", "1000000·m/N", 1e6 * flow / often, "mg", meaning="each stroke",
+                  answer="weight")  # fmt: skip
     volume = w.step("q", "m_i/ρ", each / density, "mm3", meaning="each stroke", answer="volume")
     if strokes is not None:
         w.given("s", strokes, "", meaning="strokes into the glass")

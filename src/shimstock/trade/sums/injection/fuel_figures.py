@@ -50,8 +50,10 @@ def fuel_figures(
 
 def _shown(w: Working, name: str, known: Range) -> None:
     if known.least == known.most:
-        w.step(f"{known.symbol}_0", f"{known.least:g}", known.least, known.unit, answer=name)
+        w.step(f"{known.symbol}_0", f"{known.least:g}", known.least, known.unit, meaning=name,
+               answer=name)  # fmt: skip
         return
     for word, mark, value in (("least", "min", known.least), ("most", "max", known.most)):
         symbol = f"{known.symbol}_{mark}"
-        w.step(symbol, f"{value:g}", value, known.unit, answer=f"{word} {name}")
+        said = f"{word} {name}"
+        w.step(symbol, f"{value:g}", value, known.unit, meaning=said, answer=said)

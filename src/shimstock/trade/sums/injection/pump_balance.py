@@ -5,7 +5,7 @@ from typing import Annotated, Literal
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import HIGH_PRESSURE_FUEL
+from shimstock.trade.sums.cautions import GOVERNOR, HIGH_PRESSURE_FUEL
 from shimstock.trade.sums.declare import Of, a_sum
 
 NEARLY = 1e-12  # share of the limit that rounding may add where the spread just meets it
@@ -13,8 +13,6 @@ TEST_PLAN = (
     "The limit is that of the maker's test plan for this very pump, at each of its speeds and "
     "rack settings; there is none in this sum. Deliveries are set on the diesel shop's bench."
 )
-
-
 Share = Literal["largest", "mean"]
 
 
@@ -28,7 +26,7 @@ class Balance:
 
 @a_sum(
     example="--deliveries '24.2, 21.6 cc' --limit '3 %' --good-to '0.2 cc'",
-    cautions=(TEST_PLAN, HIGH_PRESSURE_FUEL),
+    cautions=(TEST_PLAN, GOVERNOR, HIGH_PRESSURE_FUEL),
 )
 def pump_balance(
     *,

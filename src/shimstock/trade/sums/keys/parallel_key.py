@@ -13,6 +13,8 @@ def parallel_key(
 ) -> Worked[tuple[float, float]]:
     """Width and height of the parallel key that an inch shaft takes.
 
+    A metric shaft takes a metric key, which is not held here.
+
     shaft: diameter of the shaft, in in.
     form: square or rectangular; square is usual up to 6 1/2 in.
     Raises NotPossible for a shaft that the table does not hold, over 5/16 and up to 4 1/2 in.

@@ -3,6 +3,7 @@ from typing import Annotated
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums._together import goes_with
 from shimstock.trade.sums.cautions import JACK, ROLLOVER
 from shimstock.trade.sums.declare import Of, a_sum
 
@@ -25,8 +26,8 @@ def axle_loads(
     weight: Annotated[float, Of("kg", above=0, found="weight")],
     wheelbase: Annotated[float, Of("mm", above=0, found="wheelbase")],
     behind: Annotated[float, Of("mm")],
-    load: Annotated[float, Of("kg", least=0)] = 0.0,
-    load_behind: Annotated[float, Of("mm")] = 0.0,
+    load: Annotated[float, Of("kg", least=0)] | None = None,
+    load_behind: Annotated[float, Of("mm")] | None = None,
 ) -> Worked[Axles]:
     """Load on each axle from the weight, where it acts, and a load hung anywhere.
 
@@ -35,13 +36,16 @@ def axle_loads(
     behind: centre of gravity behind the front axle, in mm.
     load: hung or carried, in kg.
     load_behind: the load behind the front axle, in mm; negative where it is before it.
-    Raises NotPossible where an axle would lift off the ground.
+    Raises NotPossible where an axle would lift off the ground, or the load lacks its place.
     Source: statics, moments about an axle; Beer and Johnston, Statics, chapter 4.
 
     >>> got = axle_loads(weight=2100, wheelbase=60, behind=40, load=900, load_behind=-50).value
     >>> round(got.rear, 6), round(got.front, 6)
     (650.0, 2350.0)
     """
+    goes_with("load", load, "load behind", load_behind)
+    goes_with("load behind", load_behind, "load", load)
+    load, load_behind = load or 0.0, load_behind or 0.0
     w = Working()
     w.given("W", weight, "kg", meaning="weight of the machine")
     w.given("L", wheelbase, "mm", meaning="wheelbase")

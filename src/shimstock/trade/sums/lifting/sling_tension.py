@@ -25,7 +25,8 @@ def sling_tension(
     legs: how many there are, a count.
     angle: of a leg from the level, in deg.
     included: between two legs opposite each other, in deg.
-    Raises NotPossible where not exactly one angle is given, or the legs spread beyond 120 degrees.
+    Raises NotPossible where not exactly one angle is given, the legs spread beyond 120 degrees, or
+    one leg alone leans.
     Source: sling maker's chart, 1/sin of the angle from the level; a plant operators' reference
     page, 1/cos of half the angle between the legs, not above 120 degrees.
 
@@ -52,6 +53,8 @@ def sling_tension(
     if spread > MOST_INCLUDED:
         rule = f"spread {spread:g} deg, above {MOST_INCLUDED:g}"
         raise NotPossible("the legs", rule, "take longer slings or a spreader beam")
+    if legs == 1 and spread > 0:
+        raise NotPossible("one leg alone", "hangs straight", "type --angle 90, or --legs 2")
     w.step("q", "1/k", 1 / factor, "", meaning="of the upright rating", answer="rating share")
     pull = load / counted * factor
     w.step("T", "W/z·k", pull, "kg", meaning="in each leg", answer="each leg")

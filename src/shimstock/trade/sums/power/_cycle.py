@@ -8,9 +8,9 @@ from shimstock.trade.numbers.working import Working
 from shimstock.trade.sums.declare import Of
 
 Cycle = Literal["four-stroke", "two-stroke"]
-Displacement = Annotated[float, Of("l", above=0, found="displacement")]
-Bore = Annotated[float, Of("mm", above=0, found="bore")]
-Stroke = Annotated[float, Of("mm", above=0, found="stroke")]
+Displacement = Annotated[float, Of("l", above=0, most=100, found="displacement")]
+Bore = Annotated[float, Of("mm", above=0, most=1000, found="bore")]
+Stroke = Annotated[float, Of("mm", above=0, most=1000, found="stroke")]
 Cylinders = Annotated[int, Of("", least=1, found="cylinders")]
 
 

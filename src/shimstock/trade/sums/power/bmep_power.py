@@ -17,7 +17,7 @@ from shimstock.trade.sums.power._cycle import (
        "--speed '975 rpm'")  # fmt: skip
 def bmep_power(
     *,
-    pressure: Annotated[float, Of("bar", above=0)],
+    pressure: Annotated[float, Of("bar", above=0, most=40)],
     speed: Annotated[float, Of("rpm", above=0, found="rated speed")],
     displacement: Displacement | None = None,
     bore: Bore | None = None,

@@ -13,8 +13,8 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def brake_load_power(
     *,
-    load: Annotated[float, Of("N", least=0)],
-    arm: Annotated[float, Of("m", above=0)],
+    load: Annotated[float, Of("N", least=0, most=100_000)],
+    arm: Annotated[float, Of("m", above=0, most=5)],
     speed: Annotated[float, Of("rpm", above=0)],
     tare: Annotated[float, Of("N")] = 0,
 ) -> Worked[float]:

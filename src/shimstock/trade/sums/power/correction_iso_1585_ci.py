@@ -24,7 +24,7 @@ STANDARD = Standard("ISO 1585, compression ignition", EXPONENTS, least=0.2, from
 
 
 @a_sum(example="--pressure '29.1 inHg' --temperature '88 F' --humidity 60 --power '38 hp' "
-       "--fuel '1.9 g/s' --displacement 5.7 --speed 975")  # fmt: skip
+       "--fuel '1.9 g/s' --displacement '5.7 l' --speed 975")  # fmt: skip
 def correction_iso_1585_ci(
     *,
     pressure: Pressure,

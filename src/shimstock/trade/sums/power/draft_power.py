@@ -12,12 +12,12 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def draft_power(
     *,
-    speed: Annotated[float, Of("km/h", above=0)],
+    speed: Annotated[float, Of("km/h", above=0, most=100)],
     resistance: Annotated[float, Of("kPa", above=0)] | None = None,
-    depth: Annotated[float, Of("m", above=0)] | None = None,
+    depth: Annotated[float, Of("m", above=0, most=2)] | None = None,
     per_width: Annotated[float, Of("kN/m", above=0)] | None = None,
-    width: Annotated[float, Of("m", above=0)] | None = None,
-    each: Annotated[float, Of("kN", above=0)] | None = None,
+    width: Annotated[float, Of("m", above=0, most=30)] | None = None,
+    each: Annotated[float, Of("kN", above=0, most=100)] | None = None,
     count: Annotated[int, Of("", least=1)] = 1,
     share: Annotated[float, Of("%", above=0, most=100)] = 75,
 ) -> Worked[float]:

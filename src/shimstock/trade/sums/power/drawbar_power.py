@@ -8,8 +8,8 @@ from shimstock.trade.sums.declare import Of, a_sum
 @a_sum(example="--pull '2200 lbf' --speed '3 mph'", cautions=(ROLLOVER,))
 def drawbar_power(
     *,
-    pull: Annotated[float, Of("kN", least=0)],
-    speed: Annotated[float, Of("km/h", least=0)],
+    pull: Annotated[float, Of("kN", least=0, most=500)],
+    speed: Annotated[float, Of("km/h", least=0, most=100)],
 ) -> Worked[float]:
     """Power at the drawbar from pull and travel speed.
 

@@ -11,8 +11,8 @@ from shimstock.trade.sums.power._fuel import Density
 def fuel_flow(
     *,
     time: Annotated[float, Of("min", above=0)],
-    weight: Annotated[float, Of("kg", above=0)] | None = None,
-    volume: Annotated[float, Of("l", above=0)] | None = None,
+    weight: Annotated[float, Of("kg", above=0, most=10_000)] | None = None,
+    volume: Annotated[float, Of("l", above=0, most=10_000)] | None = None,
     density: Density | None = None,
 ) -> Worked[float]:
     """Fuel for an hour from what was used in a timed run, by weight or by volume.

@@ -1,5 +1,7 @@
 from typing import Annotated
 
+from shimstock.trade.numbers.digits import written
+from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.power._cycle import (
@@ -34,7 +36,7 @@ def mean_pressure(
     stroke: stroke of the piston, where the swept volume is not given, in mm.
     cylinders: how many there are, a count.
     cycle: four-stroke or two-stroke, no unit.
-    Raises NotPossible where the swept volume is given twice or not at all.
+    Raises NotPossible where the swept volume is given twice or not at all, or above 40 bar.
     Source: definition of the mean effective pressure; Rajput, Textbook of Internal Combustion
     Engines, example 17.46.
 
@@ -47,6 +49,9 @@ def mean_pressure(
     i = turns(w, cycle)
     volume = swept(w, displacement, bore, stroke, cylinders)
     pressure = 600 * i * power / (volume * speed)
+    if pressure > 40:
+        said = f"mean pressure {written(pressure)} bar"
+        raise NotPossible(said, "is more than any engine here has, 40 bar", "look at the units")
     w.step("p_m", "600·i·P/(V·n)", pressure, "bar", meaning="mean effective pressure",
            answer="mean pressure")  # fmt: skip
     return Worked(pressure, w)

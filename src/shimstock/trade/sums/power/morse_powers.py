@@ -8,7 +8,7 @@ from shimstock.trade.sums.power._cut_out import indicated
 
 
 @a_sum(
-    example="--power '15.6 kW' --cut '11.1, 11.03, 10.88, 10.66'",
+    example="--power '15.6 kW' --cut '11.1, 11.03, 10.88, 10.66 kW'",
     cautions=(RUNNING, SHOCK, HIGH_PRESSURE_FUEL, EXHAUST),
 )
 def morse_powers(

@@ -15,9 +15,9 @@ from shimstock.trade.sums.power._cut_out import indicated
 )
 def morse_test(
     *,
-    load: Annotated[float, Of("N", above=0)],
-    cut: Annotated[Sequence[float], Of("N", least=0)],
-    arm: Annotated[float, Of("m", above=0)],
+    load: Annotated[float, Of("N", above=0, most=100_000)],
+    cut: Annotated[Sequence[float], Of("N", least=0, most=100_000)],
+    arm: Annotated[float, Of("m", above=0, most=5)],
     speed: Annotated[float, Of("rpm", above=0)],
 ) -> Worked[float]:
     """Indicated power, friction and mechanical efficiency by cutting out one cylinder at a time.

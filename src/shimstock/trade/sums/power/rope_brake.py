@@ -18,11 +18,11 @@ HOT_ROPE = (
 )
 def rope_brake(
     *,
-    weight: Annotated[float, Of("N", least=0)],
-    spring: Annotated[float, Of("N", least=0)],
-    drum: Annotated[float, Of("m", above=0)],
+    weight: Annotated[float, Of("N", least=0, most=100_000)],
+    spring: Annotated[float, Of("N", least=0, most=100_000)],
+    drum: Annotated[float, Of("m", above=0, most=5)],
     speed: Annotated[float, Of("rpm", above=0)],
-    rope: Annotated[float, Of("m", least=0)] = 0,
+    rope: Annotated[float, Of("m", least=0, most=0.2)] = 0,
 ) -> Worked[float]:
     """Power on a rope brake from its dead weight and spring balance.
 

@@ -2,6 +2,7 @@ from typing import Annotated
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
+from shimstock.trade.sums._together import goes_with
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.power._fuel import ByVolume, ByWeight, Density, HeatingValue, fuel_weight
 
@@ -26,14 +27,15 @@ def thermal_efficiency(
     volume: fuel taken, by volume, with the density, in l/h.
     density: of the fuel, where it is given by volume, in g/cc.
     consumption: fuel for work, in the place of power and fuel, in g/kWh.
-    Raises NotPossible where power and fuel or the consumption are given twice or not at all, and
-    where more power than heat would come out.
+    Raises NotPossible where power and fuel or the consumption are given twice or not at all,
+    where a density stands without the volume, and where more power than heat would come out.
     Source: definition of the thermal efficiency; Kates, Diesel and High Compression Gas Engines,
     pages 117 and 118.
 
     >>> round(thermal_efficiency(heating_value=44, power=15.05, fuel=4).value, 2)
     30.78
     """
+    goes_with("density", density, "volume", volume)
     w = Working()
     w.given("H", heating_value, "MJ/kg", meaning="heating value")
     if consumption is not None:

@@ -4,6 +4,7 @@ from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import BOOK_FIRST
 from shimstock.trade.sums.declare import Of, a_sum
+from shimstock.trade.sums.fits._apart import apart
 
 
 @a_sum(example="--fitted '0.65 mm' --end-play '0.30 mm' --pack '0.80 mm'", cautions=(BOOK_FIRST,))
@@ -30,7 +31,7 @@ def end_play_after(
     w.given("t_0", fitted, unit, meaning="pack fitted when the play was read")
     w.given("e", end_play, unit, meaning="end play found")
     w.given("t", pack, unit, meaning="pack that goes in")
-    left = end_play + fitted - pack
+    left = apart(end_play + fitted, pack)
     w.step("e_new", "e + t_0 − t", left, unit, meaning="below 0 is preload", answer="end play")
     w.tell("it is", "play" if left > 0 else "preload" if left < 0 else "neither play nor preload")
     return Worked(Length(left), w)

@@ -5,6 +5,7 @@ from shimstock.trade.numbers.units import Length
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.cautions import BOOK_FIRST
 from shimstock.trade.sums.declare import Of, a_sum
+from shimstock.trade.sums.fits._apart import apart
 
 NOTHING = Length(0)
 
@@ -45,7 +46,7 @@ def shim_thickness(
     else:
         w.given("e_w", wanted, unit, meaning="end play wanted")
     shown = "t_0 + e + p" if preload else "t_0 + e − e_w"
-    thick = fitted + end_play + preload - wanted
+    thick = apart(fitted + end_play + preload, wanted)
     w.step("t", shown, thick, unit, meaning="new pack", answer="thickness")
     if thick < 0:
         rule = "cannot be: even without shims there is less play than wanted"

@@ -17,7 +17,7 @@ class Scale:
     rss: float
 
 
-@a_sum(example="--bought '0.0015, 0.0025' --chosen '0.008, 0.002, 0.006' --wanted 0.015")
+@a_sum(example="--bought '0.0015, 0.0025 in' --chosen '0.008, 0.002, 0.006 in' --wanted '0.015 in'")
 def tolerance_scale(
     *,
     bought: Annotated[Sequence[Length], Of("length", least=0)],

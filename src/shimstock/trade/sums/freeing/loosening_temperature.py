@@ -13,7 +13,7 @@ from shimstock.trade.sums.freeing._metals import MetalText, metal_line
     example="--shaft '2.5020 in' --ring '2.5000 in' --shaft-metal brass --ring-metal steel",
     cautions=(HEAT, SOLVENT_HEAT, COLD),
 )
-def part_again_temperature(
+def loosening_temperature(
     *,
     shaft: Annotated[float, Of("length", above=0)],
     ring: Annotated[float, Of("length", above=0)],
@@ -37,7 +37,7 @@ def part_again_temperature(
 
     >>> from shimstock.trade.sums.freeing._metals import parse_metal
     >>> brass, steel = parse_metal("19 um/m.K"), parse_metal("12 um/m.K")
-    >>> round(part_again_temperature(shaft=2.502, ring=2.5, shaft_metal=brass,
+    >>> round(loosening_temperature(shaft=2.502, ring=2.5, shaft_metal=brass,
     ...     ring_metal=steel, unit="in").value)
     -94
     """
