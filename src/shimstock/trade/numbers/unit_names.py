@@ -225,6 +225,7 @@ OTHER_SYSTEM = {
 OTHER_SYSTEM |= {inch: metric for metric, inch in reversed(OTHER_SYSTEM.items())}
 INCH_POUND = frozenset((
     "in", "thou", "ft", "in2", "ft2", "in3", "gal", "imp.gal", "qt", "pt", "fl.oz", "lbf", "psi",
+    "tonf",
     "ksi", "inHg", "lbf.ft", "lbf.in", "lbf/in", "lb", "oz", "hp", "degF", "Fdeg", "mph", "ft/s",
     "ft/min", "gal/min", "gal/h", "lb/h", "Btu/lb", "Btu", "lb/ft3", "lb/gal", "lb/hp.h",
     "hp.h/gal", "gal/hp.h", "ft2/gal", "uin/in.F", "ohm/kft",

@@ -11,12 +11,12 @@ def goes_with(name: str, value: float | None, other: str, beside: float | None) 
 
     >>> goes_with("hole", 6, "tension", None)
     Traceback (most recent call last):
-    shimstock.trade.numbers.not_possible.NotPossible: hole 6 alone changes nothing: tension is \
-missing; type it too, or leave the hole out
+    shimstock.trade.numbers.not_possible.NotPossible: hole 6 says nothing as long as \
+tension is missing; type it too, or leave the hole out
     """
     if value is not None and beside is None:
         raise NotPossible(
             f"{name} {written(value)}",
-            f"alone changes nothing: {other} is missing",
+            f"says nothing as long as {other} is missing",
             f"type it too, or leave the {name} out",
         )

@@ -37,15 +37,25 @@ def find_sum(name: str) -> Sum:
             return _of(family, wanted)
     if not wanted:
         raise NotUnderstood(name, "was typed for a sum", ("shimstock sum lists them all: one",))
-    every = [each for names in families().values() for each in names]
-    near = get_close_matches(wanted, every, 3, 0.5) or [n for n in every if wanted in n][:3]
-    would = tuple(near) or ("shimstock sum lists them all, one of which",)
+    would = tuple(_near(wanted)) or ("shimstock sum lists them all, one of which",)
     raise NotUnderstood(name, "is no sum of this book", would)
 
 
 def all_sums() -> dict[str, list[Sum]]:
     """Every sum by family."""
     return {family: [_of(family, name) for name in names] for family, names in families().items()}
+
+
+def _near(wanted: str) -> list[str]:
+    """Sums whose name has the word, then those spelt alike, then those that speak of it."""
+    every = [each for names in families().values() for each in names]
+    found = [name for name in every if wanted in name]
+    found += get_close_matches(wanted, every, 2, 0.7)
+    if not found:
+        word = wanted.replace("-", " ").rstrip("s")
+        said = [each for sums in all_sums().values() for each in sums]
+        found = [each.name for each in said if word in each.sentence.lower()]
+    return list(dict.fromkeys(found or get_close_matches(wanted, every, 3, 0.5)))[:5]
 
 
 def _of(family: str, name: str) -> Sum:

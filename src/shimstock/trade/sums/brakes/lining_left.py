@@ -14,7 +14,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 )
 def lining_left(
     *,
-    thickness: Annotated[float, Of("mm", least=0, most=50)],
+    thickness: Annotated[float, Of("mm", least=0, most=50, found="lining thickness")],
     rule: Literal[
         "shop rule",
         "heavy vehicle manual",

@@ -13,7 +13,9 @@ def bore_for_displacement(
     stroke: Annotated[float, Of("mm", above=0, most=1000, found="stroke")] | None = None,
     stroke_share: Annotated[float, Of("", above=0)] = 1.0,
 ) -> Worked[float]:
-    """Bore that a swept volume means: whether a block is still standard or was bored before.
+    """Bore that a swept volume means, as near as the printed volume was rounded.
+
+    Good for telling one size of engine from another; a liner's state is told by a bore gauge.
 
     displacement: swept volume of all cylinders, in l.
     cylinders: how many there are, a count.
