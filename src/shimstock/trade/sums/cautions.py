@@ -1,6 +1,6 @@
 """Cautions that go with sums for work that can hurt: what to do, and whom to ask."""
 
-BOOK_FIRST = "The maker's figure for the engine in hand goes before any sum."
+BOOK_FIRST = "The maker's figure for the machine in hand goes before any sum."
 BOLT = (
     "A book's torque is for the state of the thread that the book says; an oiled thread pulls "
     "harder at the same torque. The maker's torque goes before this one."

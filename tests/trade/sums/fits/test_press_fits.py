@@ -161,3 +161,11 @@ def test_a_part_that_may_not_have_so_much_heat_is_told():
     chilled = {"interference": 0.05, "diameter": 50, "metal": STEEL, "way": "cool the shaft"}
     assert answers(shrink_temperature(limit=-70, **chilled))["within the limit"] == "yes"
     assert answers(shrink_temperature(limit=-40, **chilled))["within the limit"].startswith("no:")
+
+
+@pytest.mark.parametrize(
+    ("interference", "said"), [(0.02, "no"), (0.045, "near it"), (0.07, "yes")]
+)
+def test_a_hub_of_iron_is_said_to_be_too_tight(interference, said):
+    got = press_fit(interference=interference, diameter=50, hub=80, hub_material="grey iron")
+    assert answers(got)["too tight"].startswith(said)

@@ -9,25 +9,28 @@ from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Working
 
 Stuff = Literal["steel", "grey iron", "ductile iron", "brass", "bronze", "aluminium"]
+NEAR = 75.0  # per cent of what a hub bears up to which a fit is called easy on it
 THINNEST = 1e-4  # of the diameter: less wall than this is none
 
 
 class Stiffness(NamedTuple):
-    """Modulus in GPa and Poisson's ratio."""
+    """Modulus in GPa, Poisson's ratio, and the pull in MPa that it usually bears unhurt."""
 
     modulus: float
     poisson: float
+    bears: float
 
 
 # Shigley, Mechanical Engineering Design, table A-5; ductile iron Callister, appendix B (from
-# memory).
+# memory). What each bears, at its yield or its crack, is common practice, no source: the make of
+# steel or iron decides.
 STUFFS: dict[str, Stiffness] = {
-    "steel": Stiffness(207, 0.292),
-    "grey iron": Stiffness(100, 0.211),
-    "ductile iron": Stiffness(169, 0.29),
-    "brass": Stiffness(106, 0.324),
-    "bronze": Stiffness(111, 0.349),
-    "aluminium": Stiffness(71, 0.334),
+    "steel": Stiffness(207, 0.292, 250),
+    "grey iron": Stiffness(100, 0.211, 140),
+    "ductile iron": Stiffness(169, 0.29, 270),
+    "brass": Stiffness(106, 0.324, 100),
+    "bronze": Stiffness(111, 0.349, 140),
+    "aluminium": Stiffness(71, 0.334, 150),
 }
 
 
@@ -81,6 +84,17 @@ def hoop_lines(w: Working, joint: Joint, p: float, units: Coherent) -> None:
         w.step("σ_b", "−2·p·d²/(d² − d_i²)", -2 * p * d**2 / (d**2 - d_i**2), units.pressure,
                meaning="shaft at its bore, pressed hardest", answer="shaft bore hoop")  # fmt: skip
     w.note("The sum holds while every hoop stress stays below what the metal yields or cracks at.")
+    _too_tight(w, joint.hub_of.material, p * w.value("k_o"), units)
+
+
+def _too_tight(w: Working, material: str, hoop: float, units: Coherent) -> None:
+    """Whether the hub is pulled harder than its metal usually bears."""
+    bears = convert(STUFFS[material].bears, "MPa", units.pressure)
+    w.given("σ_u", float(f"{bears:.3g}"), units.pressure, meaning=f"{material} usually bears")
+    share = 100 * hoop / w.value("σ_u")
+    w.step("u", "100·σ_o/σ_u", share, "%", meaning="of it", answer="hub strained")
+    words = "no" if share <= NEAR else "near it: take less" if share <= 100 else "yes"
+    w.tell("too tight", f"{words} (for usual {material}; common practice, no source)")
 
 
 def _nested(joint: Joint, unit: str) -> None:

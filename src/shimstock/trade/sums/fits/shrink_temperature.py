@@ -2,7 +2,7 @@ from typing import Annotated, Literal
 
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import COLD, HEAT, SOLVENT_HEAT
+from shimstock.trade.sums.cautions import HEAT, SOLVENT_HEAT
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.freeing._bounds import COLDEST, can_be, within
 from shimstock.trade.sums.freeing._metals import SPREAD_SAID, MetalText, metal_line
@@ -10,7 +10,7 @@ from shimstock.trade.sums.freeing._metals import SPREAD_SAID, MetalText, metal_l
 
 @a_sum(
     example="--interference '0.05 mm' --diameter '75 mm' --metal steel --clearance '0.05 mm'",
-    cautions=(HEAT, SOLVENT_HEAT, COLD),
+    cautions=(HEAT, SOLVENT_HEAT),
 )
 def shrink_temperature(
     *,

@@ -2,6 +2,12 @@
 
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Working
+from shimstock.trade.sums.cautions import COLD
+
+USUAL = (
+    "Usual ceilings, common practice, no source: a rolling bearing 120 °C, a seal 100, a hardened "
+    "or tempered part 150, plain steel and iron 300; never red. The maker's book goes first."
+)
 
 COLDEST = -273.15  # degC
 DRY_ICE = -78  # degC
@@ -17,9 +23,12 @@ def can_be(at: float, instead: str) -> None:
 def within(w: Working, at: float, limit: float | None, chilled: bool) -> None:
     """Tells whether a temperature is within what the part may have."""
     if chilled:
+        w.caution(COLD)
         w.tell("cold", _cold(at))
     if limit is None:
         w.tell("within the limit", "no limit was typed: look what the part may have")
+        if not chilled:
+            w.note(USUAL)
         return
     w.given("T_l", limit, "degC", meaning="limit of the part")
     beyond = at < limit if chilled else at > limit

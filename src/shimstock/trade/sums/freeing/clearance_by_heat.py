@@ -10,7 +10,7 @@ from shimstock.trade.sums.freeing._metals import SPREAD_SAID, Metal, MetalText, 
 
 @a_sum(
     example="--diameter '30 mm' --housing 'grey iron' --pin steel --housing-at '170 degC'",
-    cautions=(HEAT, SOLVENT_HEAT, COLD),
+    cautions=(HEAT, SOLVENT_HEAT),
 )
 def clearance_by_heat(
     *,
@@ -61,6 +61,8 @@ def clearance_by_heat(
     if clearance:
         w.given("c_0", clearance, unit, meaning="before")
         w.step("c", "c_0 + Δc", clearance + gained, unit, meaning="after", answer="clearance")
+    if min(t_h, t_p) < min(start, 0):
+        w.caution(COLD)
     _say(w, gained, rise_h == rise_p)
     _doubt(w, (housing, pin), gained, unit)
     return Worked(gained, w)

@@ -3,7 +3,7 @@ from typing import Annotated, Literal
 from shimstock.trade.numbers.coherent import coherent
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.working import Worked, Working
-from shimstock.trade.sums.cautions import COLD, HEAT, SOLVENT_HEAT
+from shimstock.trade.sums.cautions import HEAT, SOLVENT_HEAT
 from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.freeing._bounds import COLDEST, can_be, within
 from shimstock.trade.sums.freeing._metals import SPREAD_SAID, MetalText, metal_line
@@ -18,7 +18,7 @@ RED = 600.0  # degC at which steel glows; nothing is freed above it and used aga
 @a_sum(
     example="--diameter '30 mm' --housing 'grey iron' --pin steel --wanted '0.03 mm' "
     "--limit '200 degC'",
-    cautions=(HEAT, SOLVENT_HEAT, COLD),
+    cautions=(HEAT, SOLVENT_HEAT),
 )
 def heat_to_free(
     *,
