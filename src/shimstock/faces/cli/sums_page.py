@@ -14,8 +14,9 @@ source, its cautions, and an example as it is typed. `shimstock sum NAME --help`
 `shimstock sum NAME MACHINE JOINT` takes what the machine's book and readings hold.
 
 Values are typed as a shed writes them: `3/8 in`, `2-1/2"`, `24 lbf.ft`, `63,5 mm`. LENGTH, FORCE,
-PRESSURE and the like follow the sum's own unit: whoever types inches gets pounds, psi and the
-working in inches. `--in UNITS` asks for other units in the result. A sum says when a value lies
+PRESSURE and the like follow the unit that is typed: whoever types inches gets pounds, psi and the
+working in inches. A number that says no unit is refused where a shed has two of them.
+`--in UNITS` asks for other units in the result. A sum says when a value lies
 outside what its source covers. The maker's book, the local codes and licensed practice go before
 all of them. How each is checked against print stands in [checks.md](checks.md).
 """
