@@ -207,6 +207,10 @@ CHECKS = (
     Check("pedal-to-torque", BHANDARI_PEDAL, "torque", "434831.05", "N.mm",
           f"{BHANDARI} 12.8, its force on the shoes without levers", "read", "0.01 %",
           "the force is printed to 0.01 N"),
+    Check("shoe-brake", {"friction": "0.3", "width": "40 mm", "radius": "150 mm",
+          "pivot": "120 mm", "start": "120", "end": "170", "arm": "250 mm",
+          "pressure": "0.5 MPa"}, "torque", "75.57", "N.m",
+          "quadrature of a lining past 90 degrees, pressed hardest at its heel", "worked out"),
 )  # fmt: skip
 
 SIGN = "the friction moment has + a·(cos 2θ_1 − cos 2θ_2) where it must be minus"

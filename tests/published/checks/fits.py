@@ -231,6 +231,13 @@ CHECKS = (
     Check("shrink-temperature", ROD_2, "cooling", "191.67", "K", EXPANSION, "read"),
     Check("shrink-temperature", SLEEVE_400, "warming", "41.67", "K",
           f"{BHV}, example 8.8.17, put right", "worked out"),
+    *(Check("iso-limits", {"size": f"{size} mm", "zone": zone}, which, printed, "mm",
+            "ISO 286-2, limits of holes", "from memory")
+      for size, zone, smallest, largest in (
+          ("30", "K8", "29.977", "30.010"), ("50", "K8", "49.973", "50.012"),
+          ("80", "K8", "79.968", "80.014"), ("30", "K7", "29.985", "30.006"),
+          ("30", "N8", "29.964", "29.997"))
+      for which, printed in (("smallest", smallest), ("largest", largest))),
 )  # fmt: skip
 
 MISPRINTS = (

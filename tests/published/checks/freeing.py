@@ -1,6 +1,6 @@
 """Freeing by heat and cold, and the stress of heat, as printed."""
 
-from published.check import Check, Known, Misprint
+from published.check import Check, Known
 
 BAN = "R. K. Bansal, Strength of Materials"
 EACH_ALONE = "Δc = D·(α_h·ΔT_h − α_p·ΔT_p) with α of a printed table"
@@ -100,9 +100,4 @@ CHECKS = (
     Check("loosening-temperature", BRASS_2_5, "temperature", "-94", "degC", WEB, "read"),
     Check("loosening-temperature", BRASS_20, "temperature", "-80", "degC",
           "a physics textbook, brass in steel", "from memory"),
-)  # fmt: skip
-
-MISPRINTS = (
-    Misprint("tube-and-rod", TUBE, "tube stress", "14.117", "14.118", "MPa",
-             f"{BAN}, example 1.30, page 45", "the last digit is cut off, not rounded"),
 )  # fmt: skip

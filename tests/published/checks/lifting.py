@@ -20,6 +20,18 @@ def axles() -> Iterator[Check]:
                "front_raised": "900 kg"}  # fmt: skip
     yield Check("centre-of-gravity", weighed, "forward", ".8360", "m", COURSE, "worked out")
     yield Check("centre-of-gravity", weighed, "above", ".15522", "m", COURSE, "worked out")
+    small = {"weight": "2500 kg", "front": "950 kg", "wheelbase": "2200 mm",
+             "raised": "581.326 mm", "front_raised": "867.354 kg", "lower": "350 mm"}  # fmt: skip
+    yield Check(
+        "centre-of-gravity",
+        small,
+        "above",
+        "150.0",
+        "mm",
+        "statics of a tractor made up with its centre 150 mm above the rear axle and "
+        "small front wheels, tilted 15 degrees",
+        "worked out",
+    )
     ballast = {"weight": "2500 kg", "front": "950 kg", "implement": "1000 kg",
                "front_arm": "1.2 m", "wheelbase": "2.2 m", "hitch": "1.0 m",
                "overhang": "0.6 m"}  # fmt: skip

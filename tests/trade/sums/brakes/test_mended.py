@@ -3,6 +3,7 @@ import pytest
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.sums.brakes.brake_rivets import brake_rivets
 from shimstock.trade.sums.brakes.lining_left import lining_left
+from shimstock.trade.sums.brakes.outside_shoe import outside_shoe
 from shimstock.trade.sums.brakes.stop_heat import stop_heat
 
 
@@ -36,3 +37,13 @@ def test_a_wheel_without_the_time_of_the_stop_is_refused():
 def test_a_rivet_hole_and_the_tension_beside_it_are_given_together(one, missing):
     with pytest.raises(NotPossible, match=missing):
         brake_rivets(force=5000, rivets=10, shear=30, crushing=60, thickness=3, **one)
+
+
+def test_an_outside_shoe_with_its_hinge_far_out_says_that_friction_works_the_other_way():
+    shoe = {"friction": 0.3, "width": 50, "radius": 150, "start": 5, "end": 60, "arm": 300}
+    for turning, pivot, said in (
+        ("leading", 260, "hinders"), ("trailing", 260, "helps"), ("leading", 200, "helps"),
+    ):  # fmt: skip
+        end = 60 if pivot == 260 else 120
+        got = outside_shoe(**shoe | {"end": end}, pivot=pivot, force=1000, turning=turning)
+        assert got.working.answers["friction"].value == f"{said} the shoe"

@@ -79,11 +79,14 @@ def per_pressure(w: Working, shoe: Shoe, unit: str) -> PerPressure:
 
 def closing(w: Working, per: PerPressure, turning: Turning, unit: str) -> float:
     """What the force at the toe must balance for each unit of pressure; shown once."""
+    if per.friction < 0:
+        w.note("The hinge lies so far out that friction works the other way: what usually presses "
+               "the shoe on pushes it off here.")  # fmt: skip
     if turning == "leading":
-        meaning = "the friction helps the leading shoe"
+        meaning = "the leading shoe"
         symbol, shown, value = "m_1", "m_n − m_f", per.normal - per.friction
     else:
-        meaning = "the friction works against the trailing shoe"
+        meaning = "the trailing shoe"
         symbol, shown, value = "m_2", "m_n + m_f", per.normal + per.friction
     return w.step(symbol, shown, value, coherent(unit).volume, meaning=meaning)
 
@@ -138,6 +141,9 @@ def _given(w: Working, shoe: Shoe, unit: str) -> None:
 
 
 def _largest_sine(w: Working, shoe: Shoe) -> float:
+    if shoe.start > 90:
+        w.note("The lining begins past 90°, so its pressure is largest at its heel.")
+        return w.step("s_a", "sin(θ_1)", sin(radians(shoe.start)), "")
     if shoe.end > 90:
         w.note("The lining runs past 90°, so its pressure is largest there: s_a = sin(90°) = 1.")
         return w.step("s_a", "1", 1.0, "")

@@ -41,6 +41,8 @@ def one_shoe(shoe: Shoe, how: Pressed, *, outside: bool, unit: str) -> Worked[fl
     net = closing(w, per, how.turning, unit)
     p = _pressure(w, how, net, unit)
     torque = _moments(w, per, p, coherent(unit).torque)
+    helps = (how.turning == "leading") == (per.friction > 0)
+    w.tell("friction", "helps the shoe" if helps else "hinders the shoe")
     w.tell("self-locking", "yes" if net <= 0 else "no")
     if how.tilt is not None:
         w.given("α", how.tilt, "deg", meaning="lean of the force")

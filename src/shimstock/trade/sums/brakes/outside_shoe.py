@@ -41,7 +41,7 @@ def outside_shoe(
     arm: from the hinge square to the line of the force, in `unit`.
     pressure: largest pressure on the lining, in the pressure of `unit`.
     force: force that closes the shoe, in the force of `unit`.
-    turning: whether the friction helps the shoe (leading) or works against it, no unit.
+    turning: leading where the friction usually helps the shoe, trailing the other way, no unit.
     tilt: lean of the force from square to the line to the hinge, for its reaction, in deg.
     unit: unit of the lengths, mm or in.
     Raises NotPossible where the lining ends before it begins, the hinge lies inside the drum, not

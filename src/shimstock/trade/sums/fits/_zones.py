@@ -93,7 +93,10 @@ def _hole(w: Working, zone: Zone, size: float, tol: float) -> tuple[float, float
     if small == "n" and zone.grade > 8 and size > 3:
         upper = w.given("ES", 0, "um", meaning="letter N above grade 8")
         return upper, w.step("EI", "ES − IT_h", upper - tol, "um")
-    ei = w.given("ei_0", _lower(small, zone.grade, size), "um", meaning=meaning)
+    # Up to grade 8 a K hole follows the shaft k of the fine grades, which is not 0.
+    fine = small == "k" and zone.grade <= 8
+    below = _entry(LOWER["k"], size) if fine else _lower(small, zone.grade, size)
+    ei = w.given("ei_0", below, "um", meaning=meaning)
     delta = w.given("Δ", _delta(small, zone.grade, size), "um", meaning="finer grade of the hole")
     upper = w.step("ES", "Δ − ei_0", delta - ei, "um")
     return upper, w.step("EI", "ES − IT_h", upper - tol, "um")

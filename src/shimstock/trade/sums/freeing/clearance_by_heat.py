@@ -87,6 +87,9 @@ def _doubt(w: Working, metals: tuple[Metal, Metal], gained: float, unit: str) ->
     s_h = w.given("s_h", housing.spread, "", meaning="share that is open, housing")
     s_p = w.given("s_p", pin.spread, "", meaning="share that is open, pin")
     d = w.value("D")
+    if housing == pin:  # one metal: both figures are off by the same
+        w.tell("sure", "yes: both are of one metal" if not gained else "by the spread of the metal")
+        return
     open_h = s_h * housing.growth * abs(w.value("ΔT_h"))
     open_p = s_p * pin.growth * abs(w.value("ΔT_p"))
     off = w.step("e", "D/10⁶·(s_h·α_h·|ΔT_h| + s_p·α_p·|ΔT_p|)", d / 1e6 * (open_h + open_p), unit,

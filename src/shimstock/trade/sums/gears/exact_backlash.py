@@ -41,7 +41,8 @@ def exact_backlash(
         meaning="running angle",
         answer="running angle",
     )
-    lash = 2 * apart * (_inv(running) - _inv(radians(pressure_angle)))
+    # Nothing below 0 is left by rounding where the centres have not moved.
+    lash = max(0.0, 2 * apart * (_inv(running) - _inv(radians(pressure_angle))))
     meaning = "backlash at the running pitch line"
     w.step("j", "2·C'·(inv(φ') − inv(φ))", lash, unit, meaning=meaning, answer="backlash")
     return Worked(Length(lash), w)
