@@ -31,6 +31,7 @@ NEXT = (
     "shimstock reach brackwater left-brake-housing",
     'shimstock read brackwater F045 "0.2 mm" --finished',
     "shimstock gate brackwater paint",
+    "shimstock sum torque-for-film brackwater J36 --now anti-seize",
 )
 
 
