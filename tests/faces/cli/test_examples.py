@@ -58,8 +58,8 @@ def test_what_the_demo_says_to_type_next_works(line, in_demo, run):
     assert (ran.code, ran.err) == (0, "")
 
 
-def test_the_demo_says_five_things_to_type_next():
-    assert len(NEXT) == 5
+def test_the_demo_says_six_things_to_type_next():
+    assert len(NEXT) == 6
 
 
 @pytest.mark.parametrize(("sheet", "wide"), [("letter", 612), ("a4", 595)])
