@@ -17,7 +17,7 @@ from shimstock.faces.cli.sums import command_of
 from shimstock.trade.numbers.coherent import WORDS
 from shimstock.trade.numbers.not_possible import NotPossible
 from shimstock.trade.numbers.not_understood import NotUnderstood
-from shimstock.trade.numbers.unit_names import find
+from shimstock.trade.numbers.unit_names import INCH_POUND, OTHER_SYSTEM, UNITS, find
 from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.declare import Input, Of, Read, Sum, a_sum, declared
 from shimstock.trade.sums.find import all_sums, families, find_sum
@@ -72,6 +72,24 @@ def test_the_sums_are_found():
     assert set(families()) == FAMILIES
     assert sum(map(len, families().values())) == len(SUMS) >= 230, "a name stands twice"
     assert not FAMILIES & set(SUMS), "shimstock sum NAME would mean a family and a sum"
+
+
+def test_a_number_of_a_kind_that_has_two_systems_is_never_taken_without_its_unit():
+    """Every such unit that a sum takes offers another; see OTHER_SYSTEM."""
+    kinds = [{u.kind for u in UNITS if (u.name in INCH_POUND) == inch} for inch in (True, False)]
+    both = kinds[0] & kinds[1]
+    taken = {
+        one.takes.in_unit(unit)
+        for sum_ in SUMS.values()
+        for one in sum_.inputs
+        if isinstance(one.takes, Of) and one.takes.unit
+        for unit in ("mm", "in")
+    }
+    lacking = [unit for unit in taken if find(unit).kind in both and unit not in OTHER_SYSTEM]
+    assert sorted(lacking) == []
+    for unit, other in OTHER_SYSTEM.items():
+        assert (unit in INCH_POUND) != (other in INCH_POUND), unit
+        assert find(unit).kind == find(other).kind
 
 
 def test_a_sum_a_file_and_every_other_file_begins_with_a_dash_below():

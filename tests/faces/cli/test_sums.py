@@ -145,3 +145,20 @@ def test_an_unknown_place_on_the_machine_is_refused(in_demo, run):
 
     assert ran.code == 2
     assert "nowhere" in ran.err
+
+
+def test_a_lining_is_held_against_its_own_limit_in_the_book_and_a_drum_is_no_lining(in_demo, run):
+    given = json.loads(run("shimstock sum lining-left brackwater F068 --json").out)["given"]
+    assert given["limit"]["typed"] == "0.1250 in"
+    assert "stand-in" in given["limit"]["origin"]
+    assert given["thickness"]["origin"].startswith("reading")
+
+    ran = run("shimstock sum lining-left brackwater F066")
+    assert ran.code == 1
+    assert "takes nothing from F066" in ran.err
+
+
+def test_a_difference_of_temperature_is_said_as_a_shed_says_it(run):
+    line = "shimstock sum shrink-temperature --interference 0.002in --diameter 2.5in --metal steel"
+    assert "F degrees)" in run(line).out
+    assert "no unit" not in run(f"{line} --in f.degrees").err

@@ -19,3 +19,9 @@ def test_a_name_that_is_none_offers_what_is_near_in_spelling_or_meaning(typed, o
     with pytest.raises(NotUnderstood) as error:
         find_sum(typed)
     assert offered in error.value.would_do
+
+
+def test_a_word_in_a_name_goes_before_one_in_a_sentence():
+    with pytest.raises(NotUnderstood) as error:
+        find_sum("cable")
+    assert error.value.would_do == ("starter-cable",)

@@ -25,6 +25,8 @@ BESIDE = {
     "mph": "km/h", "km/h": "mph", "kg": "lb", "lb": "kg", "l": "gal", "gal": "l", "cc": "in3",
     "l/min": "gal/min", "gal/min": "l/min", "m/s": "ft/min", "m2": "ft2", "ft2": "m2",
 }  # fmt: skip
+# A difference of temperature, as a shed calls it.
+SPOKEN = {"K": "C degrees", "Fdeg": "F degrees"}
 LENGTH_DIGITS, RESULT_DIGITS = 5, 4
 
 
@@ -72,13 +74,14 @@ def said(result: Result) -> str:
     """
     if isinstance(result.value, str):
         return result.value
-    shown = written(result.value, _digits(result.unit))
-    text = f"{shown} {result.unit}".strip()
-    beside = [
-        f"{written(convert(result.value, result.unit, other), _digits(other))} {other}"
-        for other in BESIDE.get(result.unit, "").split()
-    ]
+    text = _with_unit(result.value, result.unit)
+    others = BESIDE.get(result.unit, "").split()
+    beside = [_with_unit(convert(result.value, result.unit, to), to) for to in others]
     return f"{text} ({', '.join(beside)})" if beside else text
+
+
+def _with_unit(value: float, unit: str) -> str:
+    return f"{written(value, _digits(unit))} {SPOKEN.get(unit, unit)}".strip()
 
 
 def _digits(unit: str) -> int:

@@ -79,7 +79,11 @@ def _run(sum_: Sum) -> Any:
         from shimstock.faces.cli.sum_lines import answer_of
         from shimstock.trade.sums.typed import work_out
 
-        said = {name: _text(name, value) for name, value in typed.items() if value is not None}
+        said = {
+            name: _text(sum_.input(name), value)
+            for name, value in typed.items()
+            if value is not None
+        }
         units = [unit for unit in in_.split(",") if unit.strip()]
         if machine:
             return answer_of(_from_machine(later, sum_, machine, said, units))
@@ -121,7 +125,7 @@ def _option(one: Input) -> Any:
     return Annotated[list[str] | None, option]
 
 
-def _text(name: str, value: list[str] | bool) -> str:
+def _text(one: Input, value: list[str] | bool) -> str:
     """What was typed for one input. Raises NotUnderstood where it was typed twice."""
     from shimstock.trade.numbers.not_understood import NotUnderstood
 
@@ -129,7 +133,7 @@ def _text(name: str, value: list[str] | bool) -> str:
         return "yes" if value else "no"
     if len(value) > 1:
         both = " and ".join(value)
-        raise NotUnderstood(both, f"were both typed for {name.replace('_', ' ')}", tuple(value))
+        raise NotUnderstood(both, f"were both typed for {one.words}", tuple(value))
     return value[0]
 
 

@@ -113,8 +113,9 @@ UNITS: tuple[Unit, ...] = (
           "fahrenheit", zero=Fraction("459.67") * Fraction(5, 9)),
     _unit("degC", "temperature", "degrees Celsius", 0, 1, "c", "°c", "deg.c", "celsius",
           zero=Fraction("273.15")),
-    _unit("K", "warming", "degrees Celsius of warming", 1, 1, "kelvin", "cdeg"),
-    _unit("Fdeg", "warming", "degrees Fahrenheit of warming", 1, Fraction(5, 9)),
+    _unit("K", "warming", "degrees Celsius of warming", 1, 1, "kelvin", "cdeg", "c.degrees"),
+    _unit("Fdeg", "warming", "degrees Fahrenheit of warming", 1, Fraction(5, 9),
+          "f.degrees"),
     _unit("um/m.K", "expansion", "micrometres a metre and degree Celsius", 1, Fraction(1, 10**6),
           "um/m.C", "ppm/K", "ppm/C"),
     _unit("uin/in.F", "expansion", "microinches an inch and degree Fahrenheit", 2,
@@ -220,14 +221,17 @@ OTHER_SYSTEM = {
     "K": "Fdeg", "km/h": "mph", "m/s": "ft/s", "l/min": "gal/min", "l/h": "gal/h",
     "kg/h": "lb/h", "MJ/kg": "Btu/lb", "kg/m3": "lb/ft3", "kJ": "Btu",
     "kg/kWh": "lb/hp.h", "g/kWh": "lb/hp.h", "m2/l": "ft2/gal", "um/m.K": "uin/in.F",
-    "ohm/m": "ohm/kft",
+    "ohm/m": "ohm/kft", "g/cc": "lb/gal", "g/s": "lb/h", "kN/m": "lbf/in",
+    "kWh/l": "hp.h/gal", "l/kWh": "gal/hp.h", "m/s2": "ft/s2",
 }  # fmt: skip
-OTHER_SYSTEM |= {inch: metric for metric, inch in reversed(OTHER_SYSTEM.items())}
+OTHER_SYSTEM |= {"ft/min": "m/s"} | {
+    inch: metric for metric, inch in reversed(OTHER_SYSTEM.items())
+}
 INCH_POUND = frozenset((
     "in", "thou", "ft", "in2", "ft2", "in3", "gal", "imp.gal", "qt", "pt", "fl.oz", "lbf", "psi",
     "tonf",
     "ksi", "inHg", "lbf.ft", "lbf.in", "lbf/in", "lb", "oz", "hp", "degF", "Fdeg", "mph", "ft/s",
-    "ft/min", "gal/min", "gal/h", "lb/h", "Btu/lb", "Btu", "lb/ft3", "lb/gal", "lb/hp.h",
+    "ft/min", "ft/s2", "gal/min", "gal/h", "lb/h", "Btu/lb", "Btu", "lb/ft3", "lb/gal", "lb/hp.h",
     "hp.h/gal", "gal/hp.h", "ft2/gal", "uin/in.F", "ohm/kft",
 ))  # fmt: skip
 """Units of the inch and pound."""

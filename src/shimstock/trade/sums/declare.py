@@ -1,6 +1,6 @@
 """How a sum says what it takes: units, ranges and choices stand beside each parameter.
 
-    @a_sum(example="--bore 4.25 --stroke 5.25 --cylinders 2", cautions=())
+    @a_sum(example="--bore '4 1/4 in' --stroke '5 1/4 in' --cylinders 2", cautions=())
     def displacement(
         *,
         bore: Annotated[float, Of("length", above=0, found="bore")],
@@ -107,6 +107,11 @@ class Input:
     def needed(self) -> bool:
         """Whether the sum cannot do without it."""
         return self.default is inspect.Parameter.empty
+
+    @property
+    def words(self) -> str:
+        """Its name as it is spoken of."""
+        return self.name.strip("_").replace("_", " ")
 
     @property
     def said(self) -> str:
@@ -232,13 +237,13 @@ def declared(function: Callable[..., Any]) -> Sum | None:
     return getattr(function, "declared", None)
 
 
-def _held_against(declared: Sum, given: dict[str, Any]) -> list[str]:
+def _held_against(own: Sum, given: dict[str, Any]) -> list[str]:
     """What lies outside the range of the source. Raises NotPossible for what cannot be."""
-    unit = given.get("unit", declared.unit)
-    if declared.unit is not None and kind_of(unit) != "length":
+    unit = given.get("unit", own.unit)
+    if own.unit is not None and _kind(unit) != "length":
         raise NotPossible(f"unit {unit}", "is no unit of length", "mm and in are")
     beyond: list[str] = []
-    for one in declared.inputs:
+    for one in own.inputs:
         if isinstance(one.takes, Of) and given.get(one.name) is not None:
             values = given[one.name] if one.many else [given[one.name]]
             for value in values:
@@ -248,14 +253,14 @@ def _held_against(declared: Sum, given: dict[str, Any]) -> list[str]:
     return beyond
 
 
-def kind_of(unit: Any) -> str:
+def _kind(unit: Any) -> str:
     """What a unit measures; "" where it is none."""
     known = find(str(unit))
     return known.kind if known else ""
 
 
 def _one_held(one: Input, takes: Of, value: float, unit: str) -> list[str]:
-    said = f"{one.name.strip('_').replace('_', ' ')} {_plain(value)}{f' {unit}' if unit else ''}"
+    said = f"{one.words} {_plain(value)}{f' {unit}' if unit else ''}"
     if not isfinite(value):
         raise NotPossible(said, "is no number", "type one in figures")
     if one.whole and value != int(value):
@@ -272,21 +277,21 @@ def _one_held(one: Input, takes: Of, value: float, unit: str) -> list[str]:
 def _one_of(one: Input, words: tuple[str, ...], value: Any) -> None:
     if value is not None and value not in words:
         rule = f"must be one of {', '.join(words)}"
-        raise NotPossible(f"{one.name.strip('_').replace('_', ' ')} {value!r}", rule, "choose one")
+        raise NotPossible(f"{one.words} {value!r}", rule, "choose one")
 
 
 def _plain(value: float) -> str:
     return f"{value:.10g}".replace("-", "−")
 
 
-def _finish(declared: Sum, working: Any, beyond: list[str]) -> None:
+def _finish(own: Sum, working: Any, beyond: list[str]) -> None:
     """Give the working its source and cautions, and refuse results that are no numbers."""
     for name, answer in working.answers.items():
         if not isinstance(answer.value, str) and not isfinite(answer.value):
             raise NotPossible(name, "comes out beyond all numbers", "look at the values again")
     if not working.source:
-        working.source = declared.source
-    for text in (*beyond, *declared.cautions):
+        working.source = own.source
+    for text in (*beyond, *own.cautions):
         working.caution(text)
 
 

@@ -53,7 +53,6 @@ class Result:
 
     value: float | str
     unit: str
-    meaning: str = ""
 
 
 @dataclass(frozen=True)
@@ -106,13 +105,13 @@ def results(worked: Worked[Any], wanted: Sequence[str] = ()) -> dict[str, Result
     _refuse_twice(units)
     out, used = {}, set()
     for name, answer in worked.working.answers.items():
-        out[name] = Result(answer.value, answer.unit, answer.meaning or "")
+        out[name] = Result(answer.value, answer.unit)
         if isinstance(answer.value, str) or find(answer.unit) is None:
             continue
         fitting = [u for u in units if kind(u) == kind(answer.unit)]
         used.update(fitting)
         to = fitting[0] if fitting else SHOP_UNIT.get(answer.unit, answer.unit)
-        out[name] = Result(convert(answer.value, answer.unit, to), to, answer.meaning or "")
+        out[name] = Result(convert(answer.value, answer.unit, to), to)
     for unit in units:
         if unit not in used:
             shown = dict.fromkeys(r.unit for r in out.values() if r.unit)
@@ -178,7 +177,7 @@ def _refuse_bare(sum_: Sum, texts: Mapping[str, Origin]) -> None:
             inch = OTHER_SYSTEM.get(metric, "")
         text = texts[one.name].text
         if inch and any(map(_is_bare, _parted(text) if one.many else [text])):
-            bare[one.name.strip("_").replace("_", " ")] = (
+            bare[one.words] = (
                 text.strip(),
                 f"{text.strip()} {metric} or {text.strip()} {inch}",
             )
@@ -217,7 +216,8 @@ def _is_taken(one: Input, texts: Mapping[str, Origin]) -> bool:
 
 def _taken(one: Input, unit: str | None) -> Given:
     said = one.takes.in_unit(unit) if isinstance(one.takes, Of) else ""
-    shown = f"{one.default:g}" if isinstance(one.default, int | float) else str(one.default)
+    number = isinstance(one.default, int | float)
+    shown = f"{one.default:g} {said}".strip() if number else str(one.default)
     return Given(one.name, shown, one.default, said, LEFT_OUT)
 
 
@@ -237,16 +237,15 @@ def value_of(one: Input, text: str, unit: str | None = None) -> Any:
 
 
 def _number(one: Input, text: str, unit: str) -> float:
-    what = one.name.strip("_").replace("_", " ")
     if not unit and text.strip().endswith(":1"):
         text = text.strip().removesuffix(":1")  # a ratio, as 5.5:1
     if not unit and _said(text) is not None:
-        raise NotUnderstood(text, f"has a unit; {what} is a plain number", (_number_of(text),))
-    value = parse(text, unit=unit or "count", what=what).value
+        raise NotUnderstood(text, f"has a unit; {one.words} is a plain number", (_number_of(text),))
+    value = parse(text, unit=unit or "count", what=one.words).value
     if not one.whole:
         return value
     if value != int(value):
-        raise NotUnderstood(text, f"is no whole number; {what} is one", (f"{round(value)}",))
+        raise NotUnderstood(text, f"is no whole number; {one.words} is one", (f"{round(value)}",))
     return int(value)
 
 
@@ -277,8 +276,7 @@ def _word(one: Input, text: str, words: tuple[str, ...]) -> str:
         found = [word for word in words if fits(word.lower().replace("-", " "), plain)]
         if len(found) == 1:
             return found[0]
-    what = one.name.strip("_").replace("_", " ")
-    raise NotUnderstood(text, f"is no {what} that is known here", words)
+    raise NotUnderstood(text, f"is no {one.words} that is known here", words)
 
 
 def _yes_or_no(one: Input, text: str) -> bool:

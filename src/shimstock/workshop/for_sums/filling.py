@@ -47,9 +47,16 @@ def _from(thing: Thing, sum_: Sum, wanted: Sequence[Input]) -> Found:
     words = _words(sum_)
     if isinstance(thing, FigureThing):
         one = _filled_by(thing, wanted, words)
-        return {one.name: thing.value(one)} if one else {}
+        return {one.name: thing.value(one)} | _limit(thing, wanted) if one else {}
     given = {one.name: thing.give(one, words) for one in wanted}
     return {name: origin for name, origin in given.items() if origin is not None}
+
+
+def _limit(thing: FigureThing, wanted: Sequence[Input]) -> Found:
+    """The limit that the book sets the figure, where the sum looks for it."""
+    looks = [one.name for one in wanted if one.found == f"limit of {thing.gives}"]
+    limit = thing.limit if looks else None
+    return dict.fromkeys(looks, limit) if limit else {}
 
 
 def _filled_by(thing: FigureThing, wanted: Sequence[Input], words: Sequence[str]) -> Input | None:

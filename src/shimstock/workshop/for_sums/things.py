@@ -106,6 +106,17 @@ class FigureThing:
             return Origin("; ".join(values), taken.origin.replace("worst of", "all"))
         return Origin(with_unit(taken.verdict.value, taken.verdict.unit), taken.origin)
 
+    @property
+    def limit(self) -> Origin | None:
+        """The limit of use that the book sets it; None where it sets none, or two."""
+        entry = self.held.book.measures[self.key]
+        if len(entry.limit) != 1:
+            return None
+        [only] = entry.limit
+        section = "figures" if self.key in self.held.book.figures else "settings"
+        where = self.held.where(section, self.key, "limit", entry.page)
+        return Origin(with_unit(only.value, only.unit), where)
+
     def _from_book(self) -> Origin:
         entry = self.held.book.measures[self.key]
         printed = as_printed(self.held, self.key)

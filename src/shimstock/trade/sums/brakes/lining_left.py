@@ -26,7 +26,8 @@ def lining_left(
         "other air disc",
         "other hydraulic",
     ] = "shop rule",
-    limit: Annotated[float, Of("mm", above=0, most=50)] | None = None,
+    limit: Annotated[float, Of("mm", above=0, most=50, found="limit of lining thickness")]
+    | None = None,
     new: Annotated[float, Of("mm", above=0, most=50)] | None = None,
     worked: Annotated[float, Of("h", above=0)] | None = None,
 ) -> Worked[float]:
@@ -63,7 +64,9 @@ def lining_left(
 
 def _limit(w: Working, rule: str, limit: float | None) -> float:
     if limit is not None:
-        w.note("The limit is the one typed, from the maker's book.")
+        w.note(
+            "The limit is that of the book. Measure above the rivet heads too: the worse counts."
+        )
         return w.step("t_m", repr(limit), limit, "mm", answer="limit")
     shown, value, words = LIMITS[rule]
     w.note(words)

@@ -9,7 +9,8 @@ from shimstock.trade.sums.declare import Of, a_sum
 
 
 @a_sum(
-    example="--speed '15 mph' --deceleration 2.5 --reaction '1 s' --slope -5", cautions=(BRAKES,)
+    example="--speed '15 mph' --deceleration '2.5 m/s2' --reaction '1 s' --slope -5",
+    cautions=(BRAKES,),
 )
 def stopping_distance(
     *,

@@ -5,7 +5,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.power._fuel import ByVolume, ByWeight, Density, fuel_weight
 
 
-@a_sum(example="--power '38 hp' --volume '2.6 gal/h' --density 0.84 --in lb/hp.h")
+@a_sum(example="--power '38 hp' --volume '2.6 gal/h' --density '0.84 g/cc' --in lb/hp.h")
 def fuel_consumption(
     *,
     power: Annotated[float, Of("kW", above=0)],

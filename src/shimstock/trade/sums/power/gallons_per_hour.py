@@ -5,7 +5,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.power._plausible_work import FuelKind, tell_plausible
 
 
-@a_sum(example="--power '38 hp' --work 15.2 --kind diesel")
+@a_sum(example="--power '38 hp' --work '15.2 hp.h/gal' --kind diesel")
 def gallons_per_hour(
     *,
     power: Annotated[float, Of("hp", above=0)],

@@ -5,7 +5,7 @@ from shimstock.trade.sums.declare import Of, a_sum
 from shimstock.trade.sums.power._plausible_work import FuelKind, tell_plausible
 
 
-@a_sum(example="--consumption '0.46 lb/hp.h' --gallon 6.994 --kind diesel")
+@a_sum(example="--consumption '0.46 lb/hp.h' --gallon '6.994 lb/gal' --kind diesel")
 def work_from_consumption(
     *,
     consumption: Annotated[float, Of("lb/hp.h", above=0)],
