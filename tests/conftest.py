@@ -1,5 +1,6 @@
 import os
 import shutil
+import sys
 import tempfile
 from pathlib import Path
 
@@ -25,3 +26,10 @@ def pytest_configure(config: pytest.Config) -> None:
     config.add_cleanup(lambda: shutil.rmtree(shed, ignore_errors=True))
     os.environ["SHIMSTOCK_SHED"] = shed
     os.environ["DJANGO_SETTINGS_MODULE"] = "shimstock.site.settings"
+
+
+@pytest.fixture(autouse=True)
+def nothing_remembered() -> None:
+    """Each test has a database of its own, with the same numbers for other things."""
+    if looking := sys.modules.get("shimstock.workshop.looking"):
+        looking.forget()

@@ -30,7 +30,7 @@ import shimstock.faces.cli.program
 typed = set(sys.modules)
 from shimstock.site.start import start
 start(Path(sys.argv[1]))
-from shimstock.faces.cli.looking import see
+from shimstock.workshop.looking import see
 import shimstock.workshop.now
 print(*typed)
 print(*sys.modules)

@@ -15,6 +15,7 @@ from shimstock.workshop.find import find_machine
 from shimstock.workshop.models import DiaryEntry, Kept, Machine
 from shimstock.workshop.refused import Refused
 from shimstock.workshop.rows import Fields, row_name, stored, written
+from shimstock.workshop.sending import ChangedMeanwhile, Sending, changed_since, sending_now
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
@@ -98,15 +99,20 @@ def writing(
     """Do one act: all of it or, where an error is raised, nothing of it.
 
     act: its name. who: the person. at: when it was done; now if not given.
-    client_key: what a sender that may send twice calls this sending.
-    Raises NotFound for an unknown machine, Refused where nobody is named.
+    client_key: what a sender that may send twice calls this sending; else that of the form that
+    is being acted on.
+    Raises NotFound for an unknown machine, Refused where nobody is named, ChangedMeanwhile where
+    the form's page was made before others changed what this act changes.
     """
     if not who.strip():
         raise Refused(["Nobody is named: say who does this."])
+    sending = sending_now() if client_key is None else None
     with transaction.atomic():
         found = None if machine is None else find_machine(machine, lock=True)
         pen = Pen(who.strip(), found, at or timezone.now())
         yield pen
+        if sending is not None:
+            _check_unchanged(pen, sending)
         pen.entry = DiaryEntry(
             machine=pen._machine,
             act=act,
@@ -119,9 +125,19 @@ def writing(
             places=sorted(set(pen.touched.values())),
             rests_on=sorted(pen.rests_on),
             undoes=undoes,
-            client_key=client_key,
+            client_key=sending.key or None if sending else client_key,
+            sent={name: list(each) for name, each in sending.content.items()} if sending else None,
         )
         pen.entry.save()
+
+
+def _check_unchanged(pen: Pen, sending: Sending) -> None:
+    """Refuse to write over what the sender cannot have seen; the write lock is held already."""
+    if sending.seen is None or pen._machine is None or pen._machine.pk is None:
+        return
+    places = set(pen.touched.values())
+    if entries := changed_since(pen._machine.pk, sending.seen, places):
+        raise ChangedMeanwhile(entries)
 
 
 def sent_before(client_key: str | None) -> DiaryEntry | None:

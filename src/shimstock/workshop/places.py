@@ -32,3 +32,18 @@ def answer_place(point: str) -> str:
 def gate_place(gate: str) -> str:
     """The passing of a gate."""
     return f"gate:{gate}"
+
+
+def photo_place(file: str) -> str:
+    """A picture."""
+    return f"photo:{file}"
+
+
+def note_place(about: str) -> str:
+    """What was written down about a place."""
+    return f"note:{about}"
+
+
+def bag_place(number: str) -> str:
+    """A bag."""
+    return f"bag:{number}"

@@ -52,8 +52,8 @@ commands = Commands()
 )
 def demo(asked: Asked) -> Answer:
     """Lay out an invented shed, and print its overhaul."""
-    from shimstock.faces.cli.looking import see
     from shimstock.workshop.demo.lay_out import STORIES, lay_out
+    from shimstock.workshop.looking import see
 
     laid = lay_out()
     told = [_overhaul(see(slug)) for slug in STORIES]
@@ -64,7 +64,7 @@ def demo(asked: Asked) -> Answer:
 @commands.add("overhaul", example="shimstock overhaul lowmere", keys=OVERHAUL_KEYS)
 def overhaul(asked: Asked, machine: MachineName) -> Answer:
     """Print all about a machine: found, to do, open, blocked."""
-    from shimstock.faces.cli.looking import see
+    from shimstock.workshop.looking import see
 
     return Answer(*_overhaul(see(machine)))
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from shimstock.faces.cli.looking import DEFERS, minutes
 from shimstock.faces.cli.shown import Caution, Heading, Shown, Table
+from shimstock.workshop.looking import DEFERS, minutes
 
 if TYPE_CHECKING:
-    from shimstock.faces.cli.looking import Seen
     from shimstock.trade.reach.gates import GateView
+    from shimstock.workshop.looking import Seen
 
 
 def gates_data(seen: Seen, keys: list[str] | None = None) -> list[dict[str, Any]]:

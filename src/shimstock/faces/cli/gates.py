@@ -5,9 +5,10 @@ from typing import Annotated
 import typer
 
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.looking import kept, kept_line, see
+from shimstock.faces.cli.looking import kept_line
 from shimstock.faces.cli.shown import Answer
 from shimstock.faces.cli.words_typed import ENTRY_KEYS, MachineName
+from shimstock.workshop.looking import kept, see
 
 commands = Commands()
 

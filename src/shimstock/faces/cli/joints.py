@@ -5,16 +5,7 @@ from typing import Annotated, Any
 import typer
 
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.looking import (
-    DEFERS,
-    called,
-    cautions_data,
-    cautions_shown,
-    kept,
-    kept_line,
-    kept_so_far,
-    see,
-)
+from shimstock.faces.cli.looking import cautions_data, cautions_shown, kept_line, kept_so_far
 from shimstock.faces.cli.shown import Answer, Heading, Table
 from shimstock.faces.cli.words_typed import (
     ENTRY_KEYS,
@@ -25,6 +16,7 @@ from shimstock.faces.cli.words_typed import (
     JointNames,
     MachineName,
 )
+from shimstock.workshop.looking import DEFERS, called, kept, see
 
 FASTENED = {"fastened_by": "its fastenings, with the torque where the book gives one"}
 
@@ -211,7 +203,7 @@ def _said(entry: Any) -> Answer:
 
 def _fastened(machine: str, typed: str, entry: Any) -> Answer:
     """What was done, and what to tighten it by."""
-    from shimstock.faces.cli.fastenings import fastened_by, tightened
+    from shimstock.trade.machine.fastened import fastened_by, tightened
     from shimstock.workshop.find import find_joint
 
     book = see(machine).book

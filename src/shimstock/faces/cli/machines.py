@@ -6,9 +6,10 @@ import typer
 
 from shimstock.faces.cli.book import book_text
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.looking import Seen, kept, kept_line, see
+from shimstock.faces.cli.looking import kept_line
 from shimstock.faces.cli.shown import Answer, Heading, Shown, Table
 from shimstock.faces.cli.words_typed import ENTRY_KEYS, MachineName
+from shimstock.workshop.looking import Seen, kept, see
 
 NO_MACHINE = (
     "No machine here yet: shimstock machine add NAME --book FILE books one in; shimstock demo lays "
@@ -89,11 +90,11 @@ def show(
     ] = False,
 ) -> Answer:
     """Say where you were, what is unsafe, and what is next."""
-    from shimstock.faces.cli.where_was_i import standing, standing_shown
+    from shimstock.faces.cli.where_was_i import standing_shown
     from shimstock.workshop.books import newer_starters
 
     seen = see(machine)
-    stands = standing(seen)
+    stands = seen.standing
     head = {key: _in_short(seen)[key] for key in ("machine", "name", "book", "serials")}
     newer = list(newer_starters(seen.row))
     shown = [*_head(seen), *_newer(newer), *standing_shown(stands, all_missing=all_)]

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections import Counter
 from typing import TYPE_CHECKING, Any
 
-from shimstock.faces.cli.looking import called, measured, minutes
 from shimstock.faces.cli.shown import Heading, Shown, Table, listed_under
 from shimstock.faces.cli.verdict_lines import STAND_IN, WORST_FIRST
-from shimstock.faces.cli.where_was_i import standing, tonight_shown
+from shimstock.faces.cli.where_was_i import tonight_shown
+from shimstock.workshop.looking import called, measured, minutes
 
 if TYPE_CHECKING:
-    from shimstock.faces.cli.looking import Seen
+    from shimstock.workshop.looking import Seen
 
 USE_AGAIN = "use again"
 FOUND = (
@@ -37,7 +37,7 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
 
     verdicts, found = measured(seen)
     remedies = [each for each in found if not _gone(seen, each)]
-    stands, gates, ways = standing(seen), gates_data(seen), ways_to_go(seen, remedies)
+    stands, gates, ways = seen.standing, gates_data(seen), ways_to_go(seen, remedies)
     trains = [rocked(seen, key, finished=False) for key in seen.book.trains]
     leaks = leaking(seen)
     data = {

@@ -16,6 +16,7 @@ from shimstock.faces.cli import (
     machines,
     paper,
     readings,
+    serve,
     shims,
     sums,
     ways,
@@ -23,7 +24,7 @@ from shimstock.faces.cli import (
 from shimstock.faces.cli.command import DONE, NOT_UNDERSTOOD, REFUSED, Opener
 from shimstock.faces.cli.wrong import explain
 
-FAMILIES = (demo, book, machines, joints, readings, ways, shims, sums, gates, diary, paper)
+FAMILIES = (demo, serve, book, machines, joints, readings, ways, shims, sums, gates, diary, paper)
 STOPPED = 130  # what typer makes of Ctrl-C
 MADE = {made.path: made for family in FAMILIES for made in family.commands.made}
 """Every command by its path, such as `book check`."""

@@ -5,7 +5,7 @@ from typing import Annotated, Any
 import typer
 
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.looking import kept, kept_line, measured, see
+from shimstock.faces.cli.looking import kept_line
 from shimstock.faces.cli.shown import Answer, Heading, Shown, Table
 from shimstock.faces.cli.verdict_lines import (
     opened,
@@ -15,6 +15,7 @@ from shimstock.faces.cli.verdict_lines import (
     verdict_rows,
 )
 from shimstock.faces.cli.words_typed import ENTRY_KEYS, FigureName, MachineName, Piece
+from shimstock.workshop.looking import kept, measured, see
 
 VERDICT_KEYS = (
     "each with figure, piece, stage, verdict, says, value, unit, expanded (k = 2), p (chance of "

@@ -7,16 +7,16 @@ from collections import Counter
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from shimstock.faces.cli.looking import called, measured
 from shimstock.faces.cli.shown import Heading, Shown
 from shimstock.faces.cli.verdict_lines import STAND_IN
+from shimstock.workshop.looking import called, measured
 
 if TYPE_CHECKING:
-    from shimstock.faces.cli.looking import Seen
     from shimstock.trade.machine.book import Book, Figure
     from shimstock.trade.measure.shims import Pack
     from shimstock.trade.numbers.limits import Range
     from shimstock.trade.numbers.working import Worked
+    from shimstock.workshop.looking import Seen
 
 
 @dataclass(frozen=True)

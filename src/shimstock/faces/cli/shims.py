@@ -5,9 +5,9 @@ from typing import Annotated
 import typer
 
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.looking import see
 from shimstock.faces.cli.shown import Answer
 from shimstock.faces.cli.words_typed import FigureName, MachineName, Piece
+from shimstock.workshop.looking import see
 
 commands = Commands()
 

@@ -6,12 +6,12 @@ import shlex
 import textwrap
 from typing import TYPE_CHECKING, Any
 
-from shimstock.faces.cli.looking import DEFERS
 from shimstock.faces.cli.shown import Answer, Caution, Heading, Shown, Table
 from shimstock.trade.numbers.conversion import convert
 from shimstock.trade.numbers.digits import written
 from shimstock.trade.numbers.unit_names import find
 from shimstock.trade.sums.declare import Input, Of, Read, Sum
+from shimstock.workshop.looking import DEFERS
 
 if TYPE_CHECKING:
     from shimstock.trade.sums.typed import Done, Given, Result

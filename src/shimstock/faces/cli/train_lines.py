@@ -7,9 +7,9 @@ from typing import TYPE_CHECKING, Any
 from shimstock.faces.cli.shown import Heading, Shown, listed_under
 
 if TYPE_CHECKING:
-    from shimstock.faces.cli.looking import Seen
     from shimstock.trade.machine.book import Book
     from shimstock.trade.measure.train import TrainFound
+    from shimstock.workshop.looking import Seen
 
 
 def rocked(seen: Seen, typed: str, finished: bool) -> tuple[str, TrainFound]:

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Any
 from shimstock.faces.cli.shown import Heading, Shown, Table
 
 if TYPE_CHECKING:
-    from shimstock.faces.cli.looking import Seen
     from shimstock.trade.machine.book import Book
+    from shimstock.workshop.looking import Seen
 
 WORST_FIRST = ("worn out", "borderline", "not measured", "serviceable", "good")
 STAND_IN = "stand-in figure"

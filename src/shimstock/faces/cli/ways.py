@@ -5,10 +5,10 @@ from typing import Annotated, Any
 import typer
 
 from shimstock.faces.cli.command import Asked, Commands
-from shimstock.faces.cli.fastenings import fastened_by
-from shimstock.faces.cli.looking import DEFERS, called, minutes, see
 from shimstock.faces.cli.shown import Answer, Caution, Heading, Shown, Table, listed_under
 from shimstock.faces.cli.words_typed import MachineName
+from shimstock.trade.machine.fastened import fastened_by
+from shimstock.workshop.looking import DEFERS, called, minutes, see
 
 commands = Commands()
 

@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 import typer
 
-from shimstock.faces.cli.looking import called
 from shimstock.faces.cli.shown import Heading, Shown, Table
+from shimstock.workshop.looking import called
 
 if TYPE_CHECKING:
     from collections.abc import Sequence

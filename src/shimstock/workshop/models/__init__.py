@@ -4,17 +4,28 @@ from shimstock.workshop.models.answers import AnswerRow, GatePass
 from shimstock.workshop.models.diary import DiaryEntry
 from shimstock.workshop.models.kept import Kept
 from shimstock.workshop.models.machine import Machine
+from shimstock.workshop.models.notes import Bag, Note
+from shimstock.workshop.models.people import Device, JoinCode, Person, SignInTry
+from shimstock.workshop.models.photos import Photo, Upload
 from shimstock.workshop.models.readings import ReadingRow, VerdictRow
 from shimstock.workshop.models.states import JointState, PieceState
 
 __all__ = [
     "AnswerRow",
+    "Bag",
+    "Device",
     "DiaryEntry",
     "GatePass",
+    "JoinCode",
     "JointState",
     "Kept",
     "Machine",
+    "Note",
+    "Person",
+    "Photo",
     "PieceState",
     "ReadingRow",
+    "SignInTry",
+    "Upload",
     "VerdictRow",
 ]

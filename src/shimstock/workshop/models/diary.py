@@ -28,6 +28,7 @@ class DiaryEntry(Kept):
     client_key = models.CharField(
         max_length=100, null=True, unique=True, help_text="Chosen by a sender that may send twice."
     )
+    sent = models.JSONField(null=True, help_text="What that sender sent, to compare a second.")
 
     class Meta:
         ordering = ["pk"]

@@ -1,0 +1,29 @@
+"""The addresses of all pages; each page's module lists its own."""
+
+from shimstock.faces.web.pages import (
+    bags,
+    book,
+    chains,
+    diary,
+    gates,
+    joint,
+    live,
+    machine,
+    notes,
+    papers,
+    part,
+    people,
+    photos,
+    reach,
+    reading,
+    readings,
+    shed,
+    sums,
+)
+
+PAGES = (
+    shed, machine, joint, part, reach, reading, readings, chains, gates, sums, diary, book, bags,
+    notes, photos, papers, people, live,
+)  # fmt: skip
+
+urlpatterns = [address for page in PAGES for address in page.URLS]
