@@ -9,7 +9,8 @@ PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
 
 .DEFAULT_GOAL := help
 .DELETE_ON_ERROR:
-.PHONY: help demo test trade lock bench docs clean
+WITH_TESTS := test trade bench docs pictures
+.PHONY: help demo serve test browser pictures trade lock bench docs clean
 
 help: ## show this list
 	@awk -F ':.*## ' '/^[a-z]+:.*## / { printf "make %-6s %s\n", $$1, $$2 }' $(MAKEFILE_LIST)
@@ -17,7 +18,10 @@ help: ## show this list
 demo: $(VENV)/.package ## lay out an invented shed in ./shed and print its overhaul
 	@SHIMSTOCK_SHED=shed $(BIN)/shimstock demo
 
-test: $(VENV)/.test $(VENV)/.package ## every check: style, types, import rules, tests
+serve: $(VENV)/.package ## serve ./shed's pages to this computer; to phones: make serve LAN=1
+	@SHIMSTOCK_SHED=shed $(BIN)/shimstock serve $(if $(LAN),--lan) $(if $(PORT),--port $(PORT))
+
+test: $(VENV)/.test $(VENV)/.package browser ## every check: style, types, import rules, tests
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
@@ -37,6 +41,9 @@ docs: $(VENV)/.test $(VENV)/.package ## write docs/commands.md, sums.md and chec
 	mv docs/sums.new docs/sums.md
 	$(BIN)/python tests/published/page.py > docs/checks.new
 	mv docs/checks.new docs/checks.md
+
+pictures: $(VENV)/.test $(VENV)/.package browser ## take the pictures of the README anew
+	$(BIN)/python tests/e2e/take_pictures.py
 
 clean: ## remove the environment and all caches; a shed is never touched
 	rm -rf $(VENV) .hypothesis .import_linter_cache .mypy_cache .pytest_cache .ruff_cache build dist
@@ -63,9 +70,21 @@ $(VENV)/.test: requirements/test.lock requirements/run.lock $(VENV)/.made
 	@touch $(VENV)/.run $@
 
 # Whichever lock was asked for comes first; the run lock serves when neither is there yet.
-$(VENV)/.package: pyproject.toml $(VENV)/.made | $(if $(filter test trade bench docs,$(MAKECMDGOALS)),$(VENV)/.test,$(VENV)/.run)
+$(VENV)/.package: pyproject.toml $(VENV)/.made | $(if $(filter $(WITH_TESTS),$(MAKECMDGOALS)),$(VENV)/.test,$(VENV)/.run)
 	@$(PIP) install --no-build-isolation --no-deps --editable .
 	@touch $@
+
+# The pages are tested in a real browser: the system's own Chromium, and no other.
+browser:
+	@command -v chromium >/dev/null || command -v chromium-browser >/dev/null || { \
+	  if [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null; then \
+	    echo "installing Chromium, for the tests of the pages (once) …"; \
+	    apt-get -qq update && DEBIAN_FRONTEND=noninteractive apt-get -qq install -y \
+	      --no-install-recommends chromium >/dev/null; \
+	  else \
+	    echo "The pages are tested in Chromium, and there is none here: install it"; \
+	    echo "(Debian, Ubuntu: sudo apt-get install chromium), then make test again."; exit 1; \
+	  fi; }
 
 # --- the locks -------------------------------------------------------------------------
 

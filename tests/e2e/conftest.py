@@ -19,9 +19,15 @@ PHONE = {"width": 390, "height": 844}
 LAPTOP = {"width": 1280, "height": 800}
 SIZES = {"phone": PHONE, "laptop": LAPTOP}
 QUIET = (
-    "--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking "
-    "--disable-component-update --disable-sync --disable-default-apps"
-).split()
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--disable-default-apps",
+)
 PATIENCE = 20  # seconds that a server may take to answer for the first time
 
 

@@ -5,6 +5,7 @@ from tzlocal import get_localzone_name
 from shimstock.site.secret import secret_of
 from shimstock.site.serving import Serving
 from shimstock.site.shed import DATABASE, shed_folder
+from shimstock.workshop.people import SEASON
 
 SHED = shed_folder()
 
@@ -78,8 +79,7 @@ STATIC_URL = "/static/"
 WHITENOISE_USE_FINDERS = True  # straight from the package: nothing to collect first
 WHITENOISE_MAX_AGE = 365 * 24 * 3600  # pages ask for a file by its name and its digest
 
-SEASON = 200 * 24 * 3600  # seconds that a trusted phone stays signed in
-SESSION_COOKIE_AGE = SEASON
+SESSION_COOKIE_AGE = int(SEASON.total_seconds())
 SESSION_COOKIE_NAME = "shed"
 SESSION_COOKIE_HTTPONLY = True
 SESSION_COOKIE_SAMESITE = "Lax"

@@ -1,9 +1,13 @@
 """What the server calls for each page."""
 
 import os
+import threading
 
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "shimstock.site.settings")
 
 from django.core.wsgi import get_wsgi_application  # after the line above
 
+from shimstock.site.warming import warm_up
+
 application = get_wsgi_application()
+threading.Thread(target=warm_up, name="warming up", daemon=True).start()

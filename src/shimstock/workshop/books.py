@@ -68,7 +68,7 @@ def knows_figure(book: Book, figure: str, piece: str) -> bool:
     return entry is not None and knows_piece(book, entry.of, piece)
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=128)  # a shed has some tens of machines, each with a book of its own
 def _read(text: str, name: str, starters: tuple[tuple[str, str], ...]) -> Book:
     kept = dict(starters)
     return read_book(text, name, starter=kept.__getitem__, names=lambda: kept)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from shimstock.workshop.models import DiaryEntry
-from shimstock.workshop.rows import row_named
+from shimstock.workshop.places import MACHINE
+from shimstock.workshop.rows import put_back, row_like, row_name, rows_numbered
 
 IN_THE_PLACE = frozenset(
     {"machine_id", "joint", "part", "piece", "figure", "stage", "point", "gate"}
@@ -22,20 +23,74 @@ LONG = 120
 """Letters of a value that are still worth a line; of a longer one only its column is named."""
 
 
-def changes_told(entry: DiaryEntry) -> tuple[str, ...]:
+def changes_told(entry: DiaryEntry, places: Mapping[str, str] | None = None) -> tuple[str, ...]:
     """Every change of an act, a plain line each; what was empty and stays so is left out.
 
     Such as "joint timing-cover: word open -> sealed".
+    places: what the rows are about, where that is looked up already for many entries at once.
     """
+    known = places_of([entry]) if places is None else places
     return tuple(
-        f"{_place(name)}: {change}"
+        f"{_named(known[name])}: {change}"
         for name in entry.touched
         for change in _changes(entry.before[name], entry.after[name])
     )
 
 
-def _place(row: str) -> str:
-    kind, _, which = row_named(row).place.partition(":")
+def undoing_told(entry: DiaryEntry) -> tuple[str, ...]:
+    """Everything that undoing an act would put back, a plain line each."""
+    places = places_of([entry])
+    return tuple(
+        f"{_named(places[name])}: {change}"
+        for name in entry.touched
+        for change in _put_back(entry.before[name], entry.after[name])
+    )
+
+
+def _put_back(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
+    if before.keys() != after.keys() and COUNTS.intersection(before):
+        yield "counts no more"
+        return
+    yield from _changes(after, {column: before[column] for column in after if column in before})
+
+
+def places_of(entries: Iterable[DiaryEntry]) -> dict[str, str]:
+    """What every row that some acts touched is about, by the row's name.
+
+    What an act wrote anew says so itself, and so does an act that touched one row; the rest is
+    looked up, a SELECT for each table.
+    """
+    places: dict[str, str] = {}
+    unknown: dict[str, list[int]] = {}
+    for entry in entries:
+        for name in entry.touched:
+            place = _place_written(name, entry.after[name])
+            if place is None and len(entry.touched) == 1:
+                place = entry.places[0]
+            if place is not None:
+                places[name] = place
+            else:
+                table, _, number = name.partition(":")
+                unknown.setdefault(table, []).append(int(number))
+    for table, numbers in unknown.items():
+        for row in rows_numbered(table, numbers):
+            places[row_name(row)] = row.place
+    return places
+
+
+def _place_written(name: str, after: Mapping[str, Any]) -> str | None:
+    """What a row is about, where the act wrote all that says so; None where it did not."""
+    if name.startswith("machine:"):
+        return MACHINE
+    if "machine_id" not in after:
+        return None
+    row = row_like(name)
+    put_back(row, dict(after))
+    return row.place
+
+
+def _named(place: str) -> str:
+    kind, _, which = place.partition(":")
     return f"{kind} {', '.join(filter(None, which.split(':')))}".strip()
 
 

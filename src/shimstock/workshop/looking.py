@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from shimstock.trade.measure.verdicts import Verdicts
     from shimstock.trade.reach.gates import GateView
     from shimstock.workshop.models import DiaryEntry, Machine
+    from shimstock.workshop.standing import ToDo
 
 DEFERS = "The maker's book, the local codes and licensed practice go before everything said here."
 REMEMBERED = 128
@@ -54,6 +55,18 @@ class Seen:
         return standing(self.now)
 
     @cached_property
+    def to_do(self) -> tuple[ToDo, ...]:
+        """What to do next, each with its place."""
+        from shimstock.workshop.standing import to_do
+
+        return to_do(self.now)
+
+    @cached_property
+    def made(self) -> dict[str, str]:
+        """What pages have made of it, by name, to be shown again as long as it stands so."""
+        return {}
+
+    @cached_property
     def measured(self) -> tuple[Verdicts, list[Remedy]]:
         """Everything that was read on it as it is judged today, and what to do about it."""
         return measured(self)
@@ -69,17 +82,19 @@ def see(machine: str) -> Seen:
 def see_row(row: Machine) -> Seen:
     """Look at a machine whose row is at hand."""
     latest = row.diary.order_by("-pk").values_list("pk", flat=True).first() or 0
-    return _as_it_stands(row, latest)
+    return _as_they_stand({row.pk: latest}, lambda _: [row])[0]
 
 
 def see_all() -> list[Seen]:
     """Look at every machine in the shed, in one SELECT for all that did not change."""
-    from django.db.models import Max
+    from django.db.models import OuterRef, Subquery
 
-    from shimstock.workshop.models import Machine
+    from shimstock.workshop.models import DiaryEntry, Machine
 
-    rows = Machine.objects.filter(withdrawn=False).defer("book_text", "starters")
-    return [_as_it_stands(row, row.latest or 0) for row in rows.annotate(latest=Max("diary__pk"))]
+    last = DiaryEntry.objects.filter(machine=OuterRef("pk")).order_by("-pk").values("pk")[:1]
+    rows = Machine.objects.filter(withdrawn=False).annotate(last=Subquery(last))
+    latest = {pk: number or 0 for pk, number in rows.values_list("pk", "last")}
+    return _as_they_stand(latest, lambda pks: list(Machine.objects.filter(pk__in=pks)))
 
 
 def measured(seen: Seen) -> tuple[Verdicts, list[Remedy]]:
@@ -132,24 +147,37 @@ def forget() -> None:
         _remembered.clear()
 
 
-def _as_it_stands(row: Machine, latest: int) -> Seen:
-    """The machine as remembered from the same entry and day, else looked up.
+def _as_they_stand(
+    latest: Mapping[int, int], rows: Callable[[list[int]], list[Machine]]
+) -> list[Seen]:
+    """Machines as remembered from the same entry and day, else looked up.
 
+    latest: for each machine's row the last entry in its diary. rows: gives rows by number.
     Every change is written with an entry in the diary, so the last entry tells whether anything
     changed. It is asked for before the rest: what is remembered is never older than it says.
     """
+    from django.db import transaction
     from django.utils.timezone import localdate
 
-    from shimstock.workshop.now import machine_now
+    from shimstock.workshop.now import machines_now
 
-    key = (row.pk, latest, localdate())
+    today = localdate()
     with _hold:
-        if (seen := _remembered.get(key)) is not None:
-            _remembered.move_to_end(key)
-            return seen
-    seen = Seen(row, machine_now(row), latest)
+        found = {pk: _remembered.get((pk, number, today)) for pk, number in latest.items()}
+    if lacking := [pk for pk, seen in found.items() if seen is None]:
+        fetched = rows(lacking)
+        stand = machines_now(fetched, today)
+        found |= {row.pk: Seen(row, stand[row.pk], latest[row.pk]) for row in fetched}
+    there = [seen for seen in found.values() if seen is not None]
+    # Only what is committed: a transaction that is rolled back gives its numbers to another.
+    transaction.on_commit(lambda: _remember(there, today))
+    return there
+
+
+def _remember(there: list[Seen], today: date) -> None:
     with _hold:
-        _remembered[key] = seen
+        for seen in there:
+            _remembered[(seen.row.pk, seen.latest, today)] = seen
+            _remembered.move_to_end((seen.row.pk, seen.latest, today))
         while len(_remembered) > REMEMBERED:
             _remembered.popitem(last=False)
-    return seen

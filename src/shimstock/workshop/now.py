@@ -1,4 +1,8 @@
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
 from datetime import date
+from typing import TYPE_CHECKING, TypeVar
 
 from django.utils import timezone
 
@@ -15,7 +19,19 @@ from shimstock.trade.machine.state import (
 from shimstock.trade.machine.words import JointWord, PartWord, Stage, Verdict
 from shimstock.trade.measure.pair import TOGETHER
 from shimstock.workshop.books import book_of, knows_figure, knows_piece
-from shimstock.workshop.models import JointState, Machine, PieceState, VerdictRow
+from shimstock.workshop.models import (
+    AnswerRow,
+    GatePass,
+    JointState,
+    Machine,
+    PieceState,
+    VerdictRow,
+)
+
+if TYPE_CHECKING:
+    from django.db.models import QuerySet
+
+OfMachine = TypeVar("OfMachine", JointState, PieceState, VerdictRow, AnswerRow, GatePass)
 
 
 def machine_now(machine: Machine, today: date | None = None) -> MachineNow:
@@ -23,17 +39,30 @@ def machine_now(machine: Machine, today: date | None = None) -> MachineNow:
 
     What is written down of something that its book does not know is left out, and stays kept.
     """
-    book = book_of(machine)
-    passed = machine.gates_passed.filter(withdrawn=False).values_list("gate", flat=True)
-    return MachineNow(
-        book=book,
-        today=today or timezone.localdate(),
-        joints={r.joint: joint_now(r) for r in machine.joints.all() if r.joint in book.joints},
-        pieces=_pieces(machine, book),
-        verdicts=_verdicts(machine, book),
-        answers=_answers(machine),
-        passed=frozenset(passed) & book.gates.keys(),
-    )
+    return machines_now([machine], today)[machine.pk]
+
+
+def machines_now(machines: Sequence[Machine], today: date | None = None) -> dict[int, MachineNow]:
+    """Machines as they stand, by their rows' numbers, in five SELECTs however many they are."""
+    verdicts = VerdictRow.objects.filter(current=True).exclude(verdict="").defer("data")
+    joints = _by_machine(JointState.objects.all(), machines)
+    pieces = _by_machine(PieceState.objects.all(), machines)
+    judged = _by_machine(verdicts, machines)
+    answers = _by_machine(AnswerRow.objects.filter(withdrawn=False), machines)
+    passed = _by_machine(GatePass.objects.filter(withdrawn=False), machines)
+    found = {}
+    for each in machines:
+        book = book_of(each)
+        found[each.pk] = MachineNow(
+            book=book,
+            today=today or timezone.localdate(),
+            joints={r.joint: joint_now(r) for r in joints[each.pk] if r.joint in book.joints},
+            pieces=_pieces(pieces[each.pk], book),
+            verdicts=_verdicts(judged[each.pk], book),
+            answers=_answers(answers[each.pk]),
+            passed=frozenset(r.gate for r in passed[each.pk]) & book.gates.keys(),
+        )
+    return found
 
 
 def joint_now(row: JointState) -> JointNow:
@@ -64,16 +93,25 @@ def verdict_now(row: VerdictRow) -> VerdictNow:
     return VerdictNow(Verdict(row.verdict), row.says, row.accepted_reason)
 
 
-def _pieces(machine: Machine, book: Book) -> dict[PieceKey, PieceNow]:
+def _by_machine(
+    rows: QuerySet[OfMachine], machines: Sequence[Machine]
+) -> dict[int, list[OfMachine]]:
+    """Rows of several machines, fetched at once and sorted by machine."""
+    found: dict[int, list[OfMachine]] = {machine.pk: [] for machine in machines}
+    for row in rows.filter(machine__in=[machine.pk for machine in machines]):
+        found[row.machine_id].append(row)
+    return found
+
+
+def _pieces(rows: Iterable[PieceState], book: Book) -> dict[PieceKey, PieceNow]:
     return {
         (row.part, row.piece): piece_now(row)
-        for row in machine.pieces.all()
+        for row in rows
         if knows_piece(book, row.part, row.piece)
     }
 
 
-def _verdicts(machine: Machine, book: Book) -> dict[FigureKey, VerdictNow]:
-    rows = machine.verdicts.filter(current=True).exclude(verdict="").defer("data")
+def _verdicts(rows: Iterable[VerdictRow], book: Book) -> dict[FigureKey, VerdictNow]:
     return {
         (row.figure, row.piece, Stage(row.stage)): verdict_now(row)
         for row in rows
@@ -82,8 +120,8 @@ def _verdicts(machine: Machine, book: Book) -> dict[FigureKey, VerdictNow]:
     }
 
 
-def _answers(machine: Machine) -> dict[str, Answer]:
+def _answers(rows: Iterable[AnswerRow]) -> dict[str, Answer]:
     return {
         row.point: Answer(row.answer, row.by, timezone.localdate(row.at), row.reason)
-        for row in machine.answers.filter(withdrawn=False)
+        for row in rows
     }

@@ -1,5 +1,6 @@
 """Rows as plain values for the diary, and back again."""
 
+from collections.abc import Iterable
 from datetime import date
 from enum import StrEnum
 from typing import Any
@@ -20,9 +21,19 @@ def row_name(row: Kept) -> str:
 def row_named(name: str) -> Kept:
     """Find the row that the diary names."""
     table, _, number = name.partition(":")
-    model = apps.get_model("workshop", table)
-    found: Kept = model._default_manager.get(pk=int(number))
+    found: Kept = _table(table)._default_manager.get(pk=int(number))
     return found
+
+
+def rows_numbered(table: str, numbers: Iterable[int]) -> Iterable[Kept]:
+    """Find rows of one table, in one SELECT."""
+    rows: Iterable[Kept] = _table(table)._default_manager.filter(pk__in=set(numbers))
+    return rows
+
+
+def row_like(name: str) -> Kept:
+    """An empty row of the table that the diary names, to be looked at and not saved."""
+    return _table(name.partition(":")[0])()
 
 
 def written(row: Kept) -> Fields:
@@ -43,6 +54,11 @@ def put_back(row: Kept, values: Fields) -> None:
     columns = {field.attname: field for field in row._meta.concrete_fields}
     for name, value in values.items():
         setattr(row, name, columns[name].to_python(value))
+
+
+def _table(name: str) -> type[Kept]:
+    found: type[Kept] = apps.get_model("workshop", name)
+    return found
 
 
 def _plain(value: Any) -> Any:

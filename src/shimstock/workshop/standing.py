@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from shimstock.trade.machine.words import Stage
 from shimstock.workshop.looking import called
+from shimstock.workshop.places import joint_place, piece_place, reading_place
+from shimstock.workshop.wording import count_of
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.state import MachineNow
     from shimstock.trade.reach.next_things import NextThing
+    from shimstock.workshop.models import DiaryEntry
 
 
 def standing(now: MachineNow) -> dict[str, Any]:
@@ -82,10 +87,62 @@ def _unsafe(now: MachineNow, opened: list[dict[str, Any]]) -> list[str]:
     return [*found, *doubtful, *(f"{name}: {never}" for name, never in cautions.items())]
 
 
-def _next(now: MachineNow) -> list[str]:
+@dataclass(frozen=True)
+class ToDo:
+    """One thing to do next. says: in words. place: where it is done, as the diary names places."""
+
+    says: str
+    place: str
+
+
+def to_do(now: MachineNow) -> tuple[ToDo, ...]:
+    """What to do next, likeliest first, each with its place."""
     from shimstock.trade.reach.next_things import next_things
 
-    return [_said(now, thing) for thing in next_things(now)]
+    return tuple(ToDo(_said(now, thing), _place(thing)) for thing in next_things(now))
+
+
+def where_was_i(now: MachineNow, last: DiaryEntry | None) -> str:
+    """Where one was with a machine, in a sentence or two.
+
+    last: the last entry of its diary; None where nothing was written yet.
+    """
+    from shimstock.trade.reach.next_things import longest_open
+
+    told = [f"{_when(last, now)} {last.who}: {last.says}"] if last else []
+    opened = longest_open(now)
+    if not opened:
+        told.append("Nothing stands open.")
+    else:
+        longest, days = called(now.book.joints, opened[0]), _days(now, opened[0])
+        others = f", and {count_of(len(opened) - 1, 'other')}" if opened[1:] else ""
+        told.append(f"{longest} stands open{days}{others}.")
+    following = to_do(now)
+    return " ".join([*told, *([f"Next: {following[0].says}."] if following else [])])
+
+
+def _days(now: MachineNow, joint: str) -> str:
+    since = now.joint(joint).since
+    return f" since {count_of((now.today - since).days, 'day')}" if since else ""
+
+
+def _when(entry: DiaryEntry, now: MachineNow) -> str:
+    from django.utils.timezone import localdate
+
+    day = localdate(entry.at)
+    return "Today" if day == now.today else f"On {day.day} {day:%b}"
+
+
+def _place(thing: NextThing) -> str:
+    if thing.kind == "settle":
+        return reading_place(thing.where, thing.piece, Stage.FOUND)
+    if thing.kind == "ask after":
+        return piece_place(thing.where, thing.piece)
+    return joint_place(thing.where)
+
+
+def _next(now: MachineNow) -> list[str]:
+    return [each.says for each in to_do(now)]
 
 
 def _said(now: MachineNow, thing: NextThing) -> str:

@@ -108,9 +108,9 @@ def test_the_way_says_the_torque_what_comes_to_light_and_how_to_close(in_demo, r
 
 
 def test_several_ways_are_counted(in_demo, run):
-    from shimstock.faces.cli.ways import _weighed
+    from shimstock.workshop.ways import how_sure
 
     class Way:
         alternatives, proven = 3, True
 
-    assert _weighed(Way) == "Cheapest of 3 ways, proven."
+    assert how_sure(Way) == "Cheapest of 3 ways, proven."

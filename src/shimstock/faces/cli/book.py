@@ -1,12 +1,14 @@
-"""Commands on books: check, schema, starters, start."""
+"""Commands on books: check, schema, starters, start, figure, export."""
 
 from pathlib import Path
 from typing import Annotated, Any
 
 import typer
 
-from shimstock.faces.cli.command import Commands
-from shimstock.faces.cli.shown import Answer, Table, Verbatim
+from shimstock.faces.cli.command import Asked, Commands
+from shimstock.faces.cli.looking import kept_line
+from shimstock.faces.cli.shown import Answer, Heading, Shown, Table, Verbatim
+from shimstock.faces.cli.words_typed import FigureName, MachineName
 
 BookFile = Annotated[
     str, typer.Argument(metavar="FILE", help="A book file, or the name of a starter.")
@@ -111,6 +113,100 @@ def start(
     return Answer(
         {"file": str(file), "extends": extends}, [*lines, f"  shimstock book check {file}"]
     )
+
+
+@commands.add(
+    "book figure",
+    example="shimstock book figure brackwater F004 --page 43",
+    keys={
+        "figure": "its key in the book",
+        "says": "everything the book says of it, by what it is called",
+        "new": "lowest and highest as new, as the book has it; empty for none",
+        "limit": "limit of use; empty for none",
+        "page": "page of the maker's book; empty for a stand-in figure",
+        "would_change": "verdicts that --look found, each with name, stage, was and then",
+        "entry": "the correction as the diary keeps it; null where nothing was written",
+    },
+)
+def figure(
+    asked: Asked,
+    machine: MachineName,
+    figure: FigureName,
+    new: Annotated[
+        str | None, typer.Option(metavar="RANGE", help="As new: '6.1250 .. 6.1260 in'.")
+    ] = None,
+    limit: Annotated[
+        str | None, typer.Option(metavar="LIMIT", help="Limit of use: 'max 6.1350 in'.")
+    ] = None,
+    page: Annotated[
+        str | None, typer.Option(metavar="PAGE", help="Of the maker's book: no stand-in any more.")
+    ] = None,
+    note: Annotated[str, typer.Option(metavar="TEXT", help="Where from, for the diary.")] = "",
+    look: Annotated[
+        bool, typer.Option("--look", help="Only show which verdicts would change.")
+    ] = False,
+) -> Answer:
+    """See a figure of a machine's book, or correct it from the maker's; '' takes it away."""
+    from shimstock.workshop import acts
+    from shimstock.workshop.find import find_figure
+    from shimstock.workshop.looking import see
+    from shimstock.workshop.what_if import look_at_figure
+
+    seen = see(machine)
+    key = find_figure(seen.book, figure)
+    given = {"new": new, "limit": limit, "page": page}
+    typed = {name: text for name, text in given.items() if text is not None}
+    if not typed:
+        return _figure_shown(seen.book, key)
+    if look:
+        return _figure_shown(seen.book, key, look=look_at_figure(seen.row, seen.book, key, typed))
+    entry = acts.correct_figure(machine=seen.row, figure=key, typed=typed, note=note, who=asked.who)
+    return _figure_shown(see(machine).book, key, entry=entry)
+
+
+@commands.add(
+    "book export",
+    example="shimstock book export brackwater brackwater-40.yaml",
+    keys={"machine": "its short name", "file": "what was written"},
+)
+def export(
+    asked: Asked,
+    machine: MachineName,
+    file: Annotated[Path, typer.Argument(metavar="FILE", help="Where to.")],
+) -> Answer:
+    """Write a machine's own book to a file, to the letter; nothing is overwritten."""
+    from shimstock.workshop.find import find_machine
+
+    row = find_machine(machine)
+    with file.open("x", encoding="utf-8", newline="") as sheet:
+        sheet.write(row.book_text)
+    return Answer({"machine": row.slug, "file": str(file)}, [f"Wrote {file}."])
+
+
+def _figure_shown(book: Any, key: str, *, look: Any = None, entry: Any = None) -> Answer:
+    from shimstock.trade.machine.typed_figure import as_typed
+    from shimstock.workshop.book_told import in_words
+    from shimstock.workshop.looking import called, kept
+
+    told, now = in_words(book, key), as_typed(book.measures[key])
+    changes = look.changes if look else ()
+    page = now["page"] or "none, so a stand-in figure"
+    lines: list[Shown] = [kept_line(entry)] if entry else []
+    lines += [Heading(called(book.measures, key)), *(f"  {name}: {said}" for name, said in told)]
+    lines += [f"  Page: {page}"]
+    if look:
+        lines += [Heading("This would change"), *(f"  {each.told}" for each in changes)]
+        lines += [] if changes else ["  no verdict"]
+    data = {
+        "figure": key,
+        "says": dict(told),
+        **now,
+        "would_change": [
+            {"name": c.name, "stage": c.stage, "was": c.was, "then": c.then} for c in changes
+        ],
+        "entry": kept(entry) if entry else None,
+    }
+    return Answer(data, lines)
 
 
 def book_text(given: str) -> tuple[str, str]:

@@ -42,7 +42,7 @@ class Asked:
 
 Later = Callable[[], Asked]
 """Opens the shed when it is called: for a command that needs it only if a machine is named."""
-GIVEN = ("asked", "later")
+GIVEN = ("asked", "later", "folder")
 """What a command is handed beside what was typed."""
 
 
@@ -98,7 +98,7 @@ class Commands:
         path: as it is typed after `shimstock`. example: a line that works on the demo shed.
         keys: what --json prints, key by key. shed: whether it needs the workshop's data; the
         function is then given an `Asked` first. values: whether words such as -0.003 are numbers,
-        not options.
+        not options. A function with a `folder` is given the folder that was named for the shed.
         """
 
         def make(work: Callable[..., Answer]) -> Callable[..., None]:
@@ -122,7 +122,7 @@ class Commands:
 
 def wrapped(work: Callable[..., Answer], shed: bool) -> Callable[..., None]:
     """The work with what all commands share: --json, the shed and who, and the printing."""
-    later = "later" in inspect.signature(work).parameters
+    wanted = inspect.signature(work).parameters
 
     @wraps(work)
     def wrapper(ctx: typer.Context, **given: Any) -> None:
@@ -134,8 +134,10 @@ def wrapped(work: Callable[..., Answer], shed: bool) -> Callable[..., None]:
 
         if shed:
             given["asked"] = open_it()
-        elif later:
+        elif "later" in wanted:
             given["later"] = open_it
+        if "folder" in wanted:
+            given["folder"] = folder or opener.shed
         answer = work(**given)
         _print(answer, as_json)
         if answer.faults:

@@ -32,23 +32,21 @@ def diary(
     """Show what was done, by whom and when."""
     from django.utils.timezone import localtime
 
-    from shimstock.workshop.changes import changes_told
+    from shimstock.workshop.diary_told import newest
     from shimstock.workshop.find import find_machine
 
-    newest = find_machine(machine).diary.order_by("-pk").prefetch_related("undone_by")[:last]
-    entries = list(reversed(newest))
-    undone = {e.pk: next((other.pk for other in e.undone_by.all()), None) for e in entries}
-    changes = {e.pk: list(changes_told(e)) if before_after else [] for e in entries}
+    entries = list(reversed(newest(find_machine(machine), last)))
+    changes = {each: list(each.changes) if before_after else [] for each in entries}
     rows = [
-        (str(e.pk), f"{localtime(e.at):%d %b %Y}", e.who,
-         "\n  ".join([e.says + (f" (undone by {undone[e.pk]})" if undone[e.pk] else ""),
-                     *changes[e.pk]]))
-        for e in entries
+        (str(each.entry.pk), f"{localtime(each.entry.at):%d %b %Y}", each.entry.who,
+         "\n  ".join([each.says, *changes[each]]))
+        for each in entries
     ]  # fmt: skip
     return Answer(
         {
             "entries": [
-                kept(e) | {"undone_by": undone[e.pk], "changes": changes[e.pk]} for e in entries
+                kept(each.entry) | {"undone_by": each.undone_by, "changes": changes[each]}
+                for each in entries
             ]
         },
         [Table(("entry", "on", "who", "what"), rows, frozenset({"entry"}))],

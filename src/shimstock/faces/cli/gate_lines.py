@@ -70,9 +70,9 @@ def _data(seen: Seen, view: GateView) -> dict[str, Any]:
 
 
 def _word(each: dict[str, Any]) -> str:
-    if each["passed"]:
-        return "passed"
-    return "can be passed" if each["may_be_passed"] else "blocked"
+    from shimstock.workshop.passing import gate_word
+
+    return gate_word(passed=each["passed"], may_be_passed=each["may_be_passed"])
 
 
 def _counted(each: dict[str, Any]) -> str:

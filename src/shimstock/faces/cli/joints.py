@@ -47,8 +47,9 @@ def open_(
 ) -> Answer:
     """Open joints; what can hurt is shown first."""
     from shimstock.workshop import acts
+    from shimstock.workshop.ways import cautions_on_the_way
 
-    cautions = _cautions_due(machine, joint, with_way)
+    cautions = [due.caution for due in cautions_on_the_way(see(machine), joint, with_way)]
     entries: list[Any] = []
     for each in joint:
         with kept_so_far(entries):
@@ -183,18 +184,6 @@ def part(
     """Show how a part stands, or say how it stands now."""
     given = {"maker": maker, "size": size, "note": note, "proved_pair": proved_pair}
     return _part(asked, machine, part, words or [], given)
-
-
-def _cautions_due(machine: str, joints: list[str], with_way: bool) -> list[Any]:
-    from shimstock.trade.reach.due import cautions_due
-    from shimstock.workshop import rules
-    from shimstock.workshop.find import find_joint
-
-    seen = see(machine)
-    keys = [find_joint(seen.book, joint) for joint in joints]
-    if with_way:
-        keys = [each for key in keys for each in rules.joints_on_the_way(seen.now, key)]
-    return [due.caution for due in cautions_due(seen.book, keys)]
 
 
 def _said(entry: Any) -> Answer:

@@ -132,7 +132,8 @@ def names_(
     ] = None,
 ) -> Answer:
     """Find what its book calls a joint, part or figure."""
-    from shimstock.faces.cli.names import names, names_data, names_shown
+    from shimstock.faces.cli.names import names_data, names_shown
+    from shimstock.workshop.names import names
 
     found = names(see(machine).book, words or [])
     return Answer({"names": names_data(found)}, names_shown(found))

@@ -6,37 +6,24 @@ from collections import Counter
 from typing import TYPE_CHECKING, Any
 
 from shimstock.faces.cli.shown import Heading, Shown, Table, listed_under
-from shimstock.faces.cli.verdict_lines import STAND_IN, WORST_FIRST
 from shimstock.faces.cli.where_was_i import tonight_shown
-from shimstock.workshop.looking import called, measured, minutes
+from shimstock.workshop.looking import called, minutes
 
 if TYPE_CHECKING:
     from shimstock.workshop.looking import Seen
 
-USE_AGAIN = "use again"
 FOUND = (
     "worn out", "out of setting", "borderline", "not measured", "serviceable", "good", "size only"
 )  # fmt: skip
-TO_DO = {
-    "use again": "Use again",
-    "machine": "Machine",
-    "sleeve or new part": "Sleeve or replace",
-    "not a pair": "Not a pair",
-    "put right": "Put right or replace",
-    "set": "Set",
-    "measure": "Measure first",
-    "measure again": "Measure again",
-}
-"""The kinds of remedy in the order shown, and the heading over each."""
 
 
 def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
     """Everything about one machine: as plain values, and as it is shown."""
     from shimstock.faces.cli.gate_lines import gates_data, gates_shown
     from shimstock.faces.cli.train_lines import rocked, train_data, train_shown
+    from shimstock.workshop.to_do import remedies_now
 
-    verdicts, found = measured(seen)
-    remedies = [each for each in found if not _gone(seen, each)]
+    verdicts, remedies = seen.measured[0], remedies_now(seen)
     stands, gates, ways = seen.standing, gates_data(seen), ways_to_go(seen, remedies)
     trains = [rocked(seen, key, finished=False) for key in seen.book.trains]
     leaks = leaking(seen)
@@ -65,17 +52,10 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
     return data, shown
 
 
-def _gone(seen: Seen, remedy: Any) -> bool:
-    """True where the pieces that were read and found fit are not the ones to be fitted now."""
-    from shimstock.trade.reach.next_things import AWAY
-
-    return str(remedy.what) == USE_AGAIN and all(
-        seen.now.piece(*key).word in AWAY for key in remedy.pieces
-    )
-
-
 def remedies_shown(remedies: list[Any]) -> list[Shown]:
     """What to do, kind by kind, each with its reasons."""
+    from shimstock.workshop.to_do import TO_DO, USE_AGAIN
+
     shown: list[Shown] = []
     for kind, heading in TO_DO.items():
         found = [each for each in remedies if str(each.what) == kind]
@@ -106,6 +86,7 @@ def remedy_data(remedy: Any) -> dict[str, Any]:
 def ways_to_go(seen: Seen, remedies: list[Any]) -> list[dict[str, Any]]:
     """The way in to each part that wants work and is not in reach yet."""
     from shimstock.trade.reach.way import way_in
+    from shimstock.workshop.to_do import USE_AGAIN
 
     parts = dict.fromkeys(each.part for each in remedies if each.what != USE_AGAIN)
     ways = [(part, way_in(seen.now, [f"{part}"])) for part in parts]
@@ -149,6 +130,8 @@ def _words(seen: Seen, verdicts: Any) -> list[str]:
 
 
 def _worn(verdicts: Any) -> list[Any]:
+    from shimstock.workshop.verdicts_told import WORST_FIRST
+
     rows = [row for row in verdicts.side_by_side if str(row.latest.verdict) in WORST_FIRST[:2]]
     return sorted(rows, key=lambda row: WORST_FIRST.index(str(row.latest.verdict)))
 
@@ -164,6 +147,8 @@ def _worn_data(seen: Seen, row: Any) -> dict[str, Any]:
 
 
 def _found(seen: Seen, verdicts: Any) -> list[Shown]:
+    from shimstock.workshop.verdicts_told import STAND_IN
+
     counts = Counter(_words(seen, verdicts))
     total = ", ".join(f"{counts[word]} {word}" for word in FOUND if counts[word])
     rows = [(_figure(seen, row.figure, row.piece), row.latest.says) for row in _worn(verdicts)]

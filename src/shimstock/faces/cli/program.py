@@ -8,12 +8,14 @@ import typer
 from typer.core import TyperGroup
 
 from shimstock.faces.cli import (
+    archive,
     book,
     demo,
     diary,
     gates,
     joints,
     machines,
+    notes,
     paper,
     readings,
     serve,
@@ -24,7 +26,22 @@ from shimstock.faces.cli import (
 from shimstock.faces.cli.command import DONE, NOT_UNDERSTOOD, REFUSED, Opener
 from shimstock.faces.cli.wrong import explain
 
-FAMILIES = (demo, serve, book, machines, joints, readings, ways, shims, sums, gates, diary, paper)
+FAMILIES = (
+    demo,
+    serve,
+    book,
+    machines,
+    joints,
+    notes,
+    readings,
+    ways,
+    shims,
+    sums,
+    gates,
+    diary,
+    paper,
+    archive,
+)
 STOPPED = 130  # what typer makes of Ctrl-C
 MADE = {made.path: made for family in FAMILIES for made in family.commands.made}
 """Every command by its path, such as `book check`."""

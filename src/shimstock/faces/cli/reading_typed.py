@@ -33,6 +33,7 @@ def sort(book: Book, figure: str, words: list[str], with_: str, good_to: str) ->
     Raises NotFound, NotUnderstood, BadParameter for an option that is none.
     """
     from shimstock.workshop.find import find_figure
+    from shimstock.workshop.reading_typed import instrument_typed
 
     if stray := next((word for word in words if OPTION.match(word)), None):
         raise typer.BadParameter(f"No such option: {stray}.")
@@ -41,19 +42,19 @@ def sort(book: Book, figure: str, words: list[str], with_: str, good_to: str) ->
     several = len(book.parts[part].instances) > 1
     piece = _piece(book, part, words[0]) if several else ""
     values = tuple(words[1:] if several else words)
-    return ReadingTyped(key, piece, values, _instrument(book, key, with_, good_to))
+    return ReadingTyped(key, piece, values, instrument_typed(book, key, with_, good_to))
 
 
 def understood(book: Book, row: Any) -> list[str]:
     """What was typed and what was understood, place by place."""
-    from shimstock.trade.numbers.quantity import show
+    from shimstock.workshop.reading_typed import value_read
     from shimstock.workshop.wording import figure_named
 
     figure = book.measures[row.figure]
     labels = figure.at.labels if figure.at else ("",) * len(row.typed)
     width, room = max(map(len, labels), default=0), max(map(len, row.typed), default=0)
     lines = [
-        f"  {label:<{width}}  {typed:<{room}}  ->  {_read(value, row, show)}"
+        f"  {label:<{width}}  {typed:<{room}}  ->  {value_read(value, row)}"
         for label, typed, value in zip(labels, row.typed, row.values, strict=False)
     ]
     gauge = row.instrument["name"] if row.instrument else "no instrument named"
@@ -61,16 +62,6 @@ def understood(book: Book, row: Any) -> list[str]:
     mean = [f"  Each value is the mean of {row.each} readings."] if row.each > 1 else []
     head = f"{figure_named(book, row.figure, row.piece)}, {row.stage}, with {gauge}"
     return [head, *asked, *lines, *mean]
-
-
-def _read(value: float | None, row: Any, show: Any) -> str:
-    """A value with no more decimals than the gauge tells."""
-    from shimstock.trade.measure.words import decimals_worth
-
-    if value is None:
-        return "not read"
-    step = row.instrument["resolution"] if row.instrument else 0
-    return str(show(value, row.unit, decimals_worth(step, row.unit)))
 
 
 def _piece(book: Book, part: str, typed: str) -> str:
@@ -85,14 +76,3 @@ def _piece(book: Book, part: str, typed: str) -> str:
         wrong = f"names no piece, and there are {len(pieces)} of {name}"
         raise NotUnderstood(typed, wrong, (f"type {which} before the values",))
     return find_piece(book, part, typed)
-
-
-def _instrument(book: Book, figure: str, with_: str, good_to: str) -> Instrument | str:
-    if not good_to:
-        return with_
-    from shimstock.trade.numbers import instruments
-    from shimstock.trade.numbers.quantity import parse
-
-    unit = book.measures[figure].measured_in
-    true_to = parse(good_to.lstrip("± "), unit=unit, what="how true the instrument is")
-    return instruments.good_to(true_to.value, unit, name=with_)

@@ -12,7 +12,6 @@ from shimstock.faces.cli.verdict_lines import (
     side_by_side,
     verdict_block,
     verdict_data,
-    verdict_rows,
 )
 from shimstock.faces.cli.words_typed import ENTRY_KEYS, FigureName, MachineName, Piece
 from shimstock.workshop.looking import kept, measured, see
@@ -93,8 +92,10 @@ def verdicts(
     ] = False,
 ) -> Answer:
     """Show verdicts, as found and as finished, worn first."""
+    from shimstock.workshop.verdicts_told import verdicts_that_count
+
     seen = see(machine)
-    rows, missing = verdict_rows(seen, figure)
+    rows, missing = verdicts_that_count(seen, figure)
     shown: list[Shown] = [side_by_side(seen.book, rows)]
     shown += [line for row in rows if working for line in opened(seen.book, row)]
     shown += _unmeasured(seen.book, missing) if all_ else []

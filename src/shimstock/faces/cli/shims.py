@@ -57,8 +57,10 @@ def shims(
 
     A pack between the faces of a joint holds them apart: a thicker one gives more play.
     """
-    from shimstock.faces.cli.shim_lines import chosen, typed_pack
+    from shimstock.faces.cli.shim_lines import laid_data, laid_shown
+    from shimstock.workshop.shims import lay_together, typed_pack
 
     seen = see(machine)
     wanted = typed_pack(seen, figure, piece, fitted=fitted, offered=offered, play=play)
-    return Answer(*chosen(wanted, behind=behind, working=working))
+    laid = lay_together(wanted, behind=behind)
+    return Answer(laid_data(laid, working=working), laid_shown(laid, working=working))

@@ -116,7 +116,7 @@ def _from_machine(
 
 
 def _option(one: Input) -> Any:
-    from shimstock.faces.cli.sum_lines import help_of, metavar_of
+    from shimstock.trade.sums.said import help_of, metavar_of
 
     if isinstance(one.default, bool):
         flag = typer.Option(f"{one.option}/--no-{one.option[2:]}", help=help_of(one))

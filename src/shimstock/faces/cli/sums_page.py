@@ -2,9 +2,10 @@
 
 from collections.abc import Iterator
 
-from shimstock.faces.cli.sum_lines import example_of, help_of, metavar_of, said, typed_as
+from shimstock.faces.cli.sum_lines import typed_as
 from shimstock.trade.sums.declare import Sum
 from shimstock.trade.sums.find import all_sums
+from shimstock.trade.sums.said import example_of, help_of, metavar_of, said
 
 HEAD = """\
 # Sums

@@ -55,13 +55,14 @@ def reach(
     ] = None,
 ) -> Answer:
     """Find the cheapest way in, and what it costs."""
-    from shimstock.faces.cli.while_open import weighed
+    from shimstock.faces.cli.while_open import weighed, weighed_shown
     from shimstock.trade.reach.way import way_in
+    from shimstock.workshop.ways import way_data
 
     seen = see(machine)
     way = way_in(seen.now, target, take_off=off)
     by = weighed(seen.book, way, seal_price or [], rate, touch_up)
-    return Answer(_way_data(way) | by.data, [*_way_shown(way), *by.shown])
+    return Answer(way_data(way) | by.data, [*_way_shown(way), *weighed_shown(seen.book, by)])
 
 
 @commands.add(
@@ -92,36 +93,6 @@ def play(
     return Answer(train_data(key, found), train_shown(seen.book, key, found))
 
 
-def _way_data(way: Any) -> dict[str, Any]:
-    joints = way.now.book.joints
-    return {
-        "opens": [
-            {"joint": key, "name": joints[key].name, "open": joints[key].open,
-             "close": joints[key].close, "hands": joints[key].hands,
-             "fastened_by": fastened_by(joints[key]), "shows": joints[key].shows}
-            for key in way.opens
-        ],
-        "closes": list(way.closes),
-        "open_already": list(way.open_already),
-        "minutes_open": way.minutes_open,
-        "minutes_close": way.minutes_close,
-        "uses": [{"name": u.name, "count": u.count, "joints": list(u.joints)} for u in way.uses],
-        "cautions": [
-            {"name": due.caution.name, "do": due.caution.do, "never": due.caution.never,
-             "defer": due.caution.defer, "joints": list(due.joints)}
-            for due in way.cautions
-        ],
-        "measure_first": [
-            {"joint": each.joint, "figure": each.figure, "by": each.by, "known": each.known}
-            for each in way.measure_first
-        ],
-        "cover_tonight": list(way.cover_tonight),
-        "also_in_reach": list(way.reaches),
-        "alternatives": way.alternatives,
-        "proven": way.proven,
-    }  # fmt: skip
-
-
 def _way_shown(way: Any) -> list[Shown]:
     book = way.now.book
     return [
@@ -149,6 +120,8 @@ def _cautions(book: Any, way: Any) -> list[Shown]:
 
 
 def _order(book: Any, way: Any) -> list[Shown]:
+    from shimstock.workshop.ways import how_sure
+
     rows = [
         (str(n), called(book.joints, key), f"{book.joints[key].open:g}",
          f"{book.joints[key].close:g}", fastened_by(book.joints[key]))
@@ -163,18 +136,10 @@ def _order(book: Any, way: Any) -> list[Shown]:
         Heading(f"Way in to {wanted}"),
         Table(columns, rows, frozenset({"", "min", "close"})),
         f"Opening {minutes(way.minutes_open)}, closing {minutes(way.minutes_close)}. "
-        f"{_weighed(way)}",
+        f"{how_sure(way)}",
         *(["Close in the opposite order."] if len(way.opens) > 1 else []),
         *([f"Open already: {', '.join(already)}."] if already else []),
     ]
-
-
-def _weighed(way: Any) -> str:
-    """How many ways there were, and that this is the cheapest of them."""
-    if way.alternatives < 2:
-        return "There is no other way."
-    proof = ", proven" if way.proven else ""
-    return f"Cheapest of {way.alternatives} ways{proof}."
 
 
 def _shows(book: Any, way: Any) -> list[str]:

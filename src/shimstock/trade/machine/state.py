@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
+from functools import cached_property
 
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.words import OPEN_WORDS, JointWord, PartWord, Stage, Verdict
@@ -97,7 +98,7 @@ class MachineNow:
         """Every piece of a part with its state."""
         return {name: self.piece(part, name) for name in self.book.parts[part].instances}
 
-    @property
+    @cached_property
     def open_joints(self) -> frozenset[str]:
         """Joints that stand open now."""
         return frozenset(key for key, now in self.joints.items() if now.is_open)

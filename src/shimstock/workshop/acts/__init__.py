@@ -1,10 +1,14 @@
 """What people do in the shed, one function each: one transaction, one entry in the diary."""
 
+from shimstock.workshop.acts.bags import empty_bag, put_in_bag
 from shimstock.workshop.acts.closing import close_joint, ready_joint
+from shimstock.workshop.acts.figures import correct_figure, correct_torque
 from shimstock.workshop.acts.gates import answer_point, pass_gate
 from shimstock.workshop.acts.leaks import leak_check
 from shimstock.workshop.acts.machines import add_machine, change_book
+from shimstock.workshop.acts.notes import write_note
 from shimstock.workshop.acts.opening import cover_joint, open_joint
+from shimstock.workshop.acts.photos import keep_photo
 from shimstock.workshop.acts.pieces import move_piece
 from shimstock.workshop.acts.readings import TookReading, accept_verdict, take_reading
 from shimstock.workshop.acts.recheck import Change, Recheck, recheck
@@ -19,13 +23,19 @@ __all__ = [
     "answer_point",
     "change_book",
     "close_joint",
+    "correct_figure",
+    "correct_torque",
     "cover_joint",
+    "empty_bag",
+    "keep_photo",
     "leak_check",
     "move_piece",
     "open_joint",
     "pass_gate",
+    "put_in_bag",
     "ready_joint",
     "recheck",
     "take_reading",
     "undo",
+    "write_note",
 ]

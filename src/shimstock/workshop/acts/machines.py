@@ -8,7 +8,7 @@ from shimstock.trade.machine.book import Book, Figure
 from shimstock.trade.machine.figures import At
 from shimstock.trade.machine.sheet import BookErrors
 from shimstock.trade.numbers.quantity import kind
-from shimstock.workshop.books import Starters, book_from, knows_piece, starters_today
+from shimstock.workshop.books import Starters, book_from, book_of, knows_piece, starters_today
 from shimstock.workshop.judging import rejudge
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow
@@ -69,16 +69,33 @@ def change_book(
     with writing("change book", who=who, machine=machine, at=at) as pen:
         name = book_name or pen.machine.book_name
         starters = starters_today(book_text, name)
-        book = book_from(book_text, name, starters)
-        check_all_kept(pen.machine, book)
-        _check_places(pen.machine, _as_it_was(pen), book)
         with_ = _starters_told(pen.machine.starters, starters)
-        pen.machine.book_text, pen.machine.book_name = book_text, name
-        pen.machine.starters = starters
-        pen.save(pen.machine)
-        changed = count_of(len(rejudge(pen, book)), "verdict")
+        changed = count_of(give_book(pen, book_text, name, starters), "verdict")
         pen.says = f"Changed the book{with_}; {changed} changed with it."
     return pen.entry
+
+
+def give_book(pen: Pen, text: str, name: str, starters: Starters) -> int:
+    """Give the act's machine another text of its book; how many verdicts changed with it.
+
+    text, name, starters: the book's text, its file's name, and those that it extends.
+    Raises BookErrors for a faulty book, Refused where readings would lose their figure or places.
+    """
+    book = book_from(text, name, starters)
+    check_fits(pen.machine, book)
+    pen.machine.book_text, pen.machine.book_name = text, name
+    pen.machine.starters = dict(starters)
+    pen.save(pen.machine)
+    return len(rejudge(pen, book))
+
+
+def check_fits(machine: Machine, book: Book) -> None:
+    """Refuse a book by which something that is written down about a machine would lose its sense.
+
+    Raises Refused, which names all of it.
+    """
+    check_all_kept(machine, book)
+    _check_places(machine, _as_it_was(machine), book)
 
 
 def _starters_told(old: Starters, new: Starters) -> str:
@@ -101,10 +118,10 @@ def _check_name(slug: str, name: str) -> None:
         raise Refused([f"A machine named {slug!r} is here already: choose another short name."])
 
 
-def _as_it_was(pen: Pen) -> Book | None:
+def _as_it_was(machine: Machine) -> Book | None:
     """The book until now; None where a newer program does not understand the copy any more."""
     try:
-        return pen.book
+        return book_of(machine)
     except BookErrors:
         return None
 

@@ -56,6 +56,32 @@ def form_marks(seen: int | None = None) -> SafeString:
     return format_html('{}<input type="hidden" name="seen" value="{}">', mark, seen)
 
 
+@register.tag
+def made_once(parser: template.base.Parser, token: template.base.Token) -> template.Node:
+    """`{% made_once seen "name" %} … {% end_made_once %}`: made once while a machine stands so.
+
+    For what is long and follows from the machine alone: no form, and nothing of who asks.
+    """
+    _, seen, name = token.split_contents()
+    inside = parser.parse(("end_made_once",))
+    parser.delete_first_token()
+    return _MadeOnce(parser.compile_filter(seen), name.strip("\"'"), inside)
+
+
+class _MadeOnce(template.Node):
+    def __init__(
+        self, seen: template.base.FilterExpression, name: str, inside: template.NodeList
+    ) -> None:
+        self.seen, self.name, self.inside = seen, name, inside
+
+    def render(self, context: template.Context) -> SafeString:
+        """What is inside, made anew only where the machine stands otherwise."""
+        made: dict[str, SafeString] = self.seen.resolve(context).made
+        if self.name not in made:
+            made[self.name] = self.inside.render(context)
+        return made[self.name]
+
+
 @register.filter
 def day(when: date | datetime | None) -> str:
     """A day as people write it: 3 Oct 2026."""

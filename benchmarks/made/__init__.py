@@ -1,0 +1,1 @@
+"""What benchmarks are run on, made anew each time."""

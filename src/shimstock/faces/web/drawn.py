@@ -1,0 +1,110 @@
+"""The drawing of a machine for a page: who sits on whom, each row to tap, groups to fold."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+
+from shimstock.faces.paper.tree import Row, joint_label, panels
+from shimstock.trade.machine.state import MachineNow
+from shimstock.trade.machine.words import JointWord, PartWord
+
+AT_REST: frozenset[str] = frozenset({JointWord.UNDISTURBED, PartWord.FITTED})
+
+
+@dataclass(frozen=True)
+class DrawnJoint:
+    """A joint on its line."""
+
+    key: str
+    label: str
+    name: str
+    word: JointWord
+    bare: bool
+    """Open and not covered."""
+
+
+@dataclass(frozen=True)
+class DrawnPart:
+    """A part, and the states of its pieces, each once."""
+
+    key: str
+    name: str
+    mark: str
+    words: tuple[PartWord, ...]
+    on: str
+    """The part it sits on, where that stands in another group."""
+
+
+@dataclass(frozen=True)
+class DrawnRow:
+    """One row; deep: how far from the outermost part, for its place on the page."""
+
+    deep: int
+    joint: DrawnJoint | None
+    part: DrawnPart | None
+
+
+@dataclass(frozen=True)
+class DrawnGroup:
+    """One group of the book."""
+
+    title: str
+    rows: tuple[DrawnRow, ...]
+    counts: tuple[tuple[JointWord | PartWord, int], ...]
+    """How many joints and pieces stand in each state other than undisturbed and fitted."""
+
+    @property
+    def bare(self) -> bool:
+        """Whether a joint in it stands open and is not covered."""
+        return any(row.joint.bare for row in self.rows if row.joint)
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """Every group of a machine, and the states that are drawn, in their usual order."""
+
+    groups: tuple[DrawnGroup, ...]
+    legend: tuple[JointWord | PartWord, ...]
+
+
+def drawn(now: MachineNow) -> Drawing:
+    """A machine's book with its parts and joints as they stand."""
+    groups = tuple(_group(now, panel.title, panel.rows) for panel in panels(now.book))
+    rows = [row for group in groups for row in group.rows]
+    joints = {row.joint.word for row in rows if row.joint}
+    parts = {word for row in rows if row.part for word in row.part.words}
+    words: tuple[JointWord | PartWord, ...] = (
+        *(word for word in JointWord if word in joints),
+        *(word for word in PartWord if word in parts),
+    )
+    return Drawing(groups, words)
+
+
+def _group(now: MachineNow, title: str, rows: tuple[Row, ...]) -> DrawnGroup:
+    found = tuple(
+        DrawnRow(len(row.rails), _joint(now, row.joint), _part(now, row.part, row.on))
+        for row in rows
+    )
+    words: Counter[JointWord | PartWord] = Counter(
+        [row.joint.word for row in found if row.joint]
+        + [piece.word for row in rows if row.part for piece in now.pieces_of(row.part).values()]
+    )
+    counts = tuple((word, count) for word, count in words.items() if word not in AT_REST)
+    return DrawnGroup(title, found, counts)
+
+
+def _joint(now: MachineNow, key: str | None) -> DrawnJoint | None:
+    if key is None:
+        return None
+    stands = now.joint(key)
+    bare = stands.is_open and not stands.covered
+    return DrawnJoint(key, joint_label(now.book, key), now.book.joints[key].name, stands.word, bare)
+
+
+def _part(now: MachineNow, key: str | None, on: str | None) -> DrawnPart | None:
+    if key is None:
+        return None
+    part = now.book.parts[key]
+    words = tuple(dict.fromkeys(piece.word for piece in now.pieces_of(key).values()))
+    return DrawnPart(key, part.name, part.mark or "", words, now.book.parts[on].name if on else "")

@@ -1,0 +1,1 @@
+"""Pictures as bytes and files: checked by content, turned upright, made small, kept."""

@@ -1,0 +1,248 @@
+"""What is typed while the shed is out of reach: kept on the phone, sent once, nothing lost."""
+
+import json
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from e2e.conftest import PHONE, shimstock
+
+LINER = "/m/brackwater/reading/liner-bore/?piece=1&stage=as%20finished"
+SIX = ["5.7703", "5.7702", "5.7701", "5.7702", "5.7701", "5.7700"]
+SIX_OTHERS = ["5.7706", "5.7705", "5.7704", "5.7705", "5.7704", "5.7703"]
+PATIENCE = 20_000  # ms: longer than the time between two tries of a page
+
+
+@pytest.fixture
+def field(browser, served):
+    """A phone that may lose the network; its console says so, and that is no fault."""
+    context = browser.new_context(viewport=PHONE, has_touch=True, base_url=served.address)
+    context.set_default_timeout(PATIENCE)
+    expect.set_options(timeout=PATIENCE)
+    yield context
+    expect.set_options(timeout=5_000)  # as it comes
+    context.close()
+
+
+def type_six(page, values=SIX):
+    for box, value in zip(page.locator("input[name=value]").all(), values, strict=True):
+        box.fill(value)
+
+
+def send(page):
+    page.get_by_role("button", name="Into the book").click()
+
+
+def finished(shed):
+    """Readings of the liner bore, as finished, that the diary holds."""
+    told = json.loads(shimstock(shed, "diary", "brackwater", "--json"))
+    return [
+        entry["says"]
+        for entry in told["entries"]
+        if entry["says"].startswith("Read Liner bore (F001), 1, as finished")
+    ]
+
+
+def back_in_reach(context):
+    context.set_offline(False)
+
+
+def test_what_is_sent_out_of_reach_is_kept_and_sent_once_when_back(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+
+    bar = page.locator("#kept")
+    expect(bar).to_contain_text("1 reading is kept on this phone, not yet in the book")
+    expect(bar).to_contain_text("Liner bore (F001), 1, as finished")
+    assert finished(served.shed) == []
+
+    back_in_reach(field)
+    expect(page.locator(".verdict").filter(has_text="as finished")).to_contain_text("Good")
+    expect(page.locator(".said")).to_contain_text("Read Liner bore (F001), 1, as finished")
+    expect(bar).to_be_hidden()
+    assert len(finished(served.shed)) == 1
+
+
+def test_what_is_kept_outlives_the_page(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    page.close()
+    back_in_reach(field)
+
+    other = field.new_page()
+    other.goto("/")
+
+    expect(other.locator("#kept")).to_contain_text(re.compile("In the book now: .*good", re.S))
+    expect(other.locator("#kept")).not_to_contain_text("not yet in the book")
+    other.locator("#kept").get_by_role("link").click()
+    expect(other.locator(".verdict").filter(has_text="as finished")).to_contain_text("Good")
+    assert len(finished(served.shed)) == 1
+
+
+def test_two_open_pages_send_it_once(field, served):
+    first, second = field.new_page(), field.new_page()
+    second.goto("/m/brackwater/readings/")
+    first.goto(LINER)
+    first.bring_to_front()
+    field.set_offline(True)
+    type_six(first)
+    send(first)
+    expect(second.locator("#kept")).to_contain_text("1 reading is kept")
+    posted: list[str] = []
+    field.on("request", lambda asked: asked.method == "POST" and posted.append(asked.url))
+    back_in_reach(field)
+
+    expect(second.locator("#kept")).not_to_contain_text("not yet in the book")
+    expect(first.locator("#kept")).not_to_contain_text("not yet in the book")
+    assert len(posted) == 1
+    assert len(finished(served.shed)) == 1
+
+
+def test_an_answer_that_is_lost_does_no_harm(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    type_six(page)
+    lost = []
+
+    def lose_the_first_answer(route):
+        if route.request.method == "POST" and not lost:
+            lost.append(route.fetch(max_redirects=0))
+            route.abort()
+        else:
+            route.continue_()
+
+    page.route("**/reading/liner-bore/?*", lose_the_first_answer)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    assert len(finished(served.shed)) == 1
+
+    page.evaluate("dispatchEvent(new Event('online'))")
+
+    expect(page.locator(".said")).to_contain_text("This was in the book already")
+    assert len(finished(served.shed)) == 1
+
+
+def test_one_form_with_other_numbers_shows_both_and_loses_neither(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    key = page.locator("form.reading input[name=form]").input_value()
+    type_six(page)
+    send(page)
+    expect(page.locator(".said")).to_contain_text("Read Liner bore")
+    page.evaluate(
+        "key => { document.querySelector('form.reading input[name=form]').value = key; }", key
+    )
+    type_six(page, SIX_OTHERS)
+    send(page)
+
+    wrong = page.locator(".wrong")
+    expect(wrong).to_contain_text("In the book")
+    expect(wrong).to_contain_text(" ".join(SIX))
+    expect(wrong).to_contain_text(" ".join(SIX_OTHERS))
+    boxes = page.locator("input[name=value]")
+    assert [box.input_value() for box in boxes.all()] == SIX_OTHERS
+    assert len(finished(served.shed)) == 1
+
+
+def test_what_the_shed_refuses_stays_and_opens_again_as_typed(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    slipped = ["7.7703", *SIX[1:]]
+    type_six(page, slipped)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    page.close()
+    back_in_reach(field)
+
+    other = field.new_page()
+    other.goto("/")
+    expect(other.locator("#kept")).to_contain_text("a slipped digit?")
+    other.get_by_role("button", name="Open it again").click()
+
+    boxes = other.locator("input[name=value]")
+    expect(boxes.first).to_have_value("7.7703")
+    assert [box.input_value() for box in boxes.all()] == slipped
+    boxes.first.fill(SIX[0])
+    send(other)
+    expect(other.locator(".said")).to_contain_text("Read Liner bore")
+    expect(other.locator("#kept")).to_be_hidden()
+    assert len(finished(served.shed)) == 1
+
+
+def test_a_browser_that_keeps_nothing_says_so_before_one_leaves(field, served):
+    field.add_init_script(
+        "Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError') }"
+    )
+    page = field.new_page()
+    page.goto(LINER)
+    expect(page.locator("#kept")).to_contain_text("This browser keeps nothing")
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("stay on this page until it is sent")
+
+    back_in_reach(field)
+    expect(page.locator("#kept")).not_to_contain_text("until it is sent")
+    assert len(finished(served.shed)) == 1
+
+
+def test_what_is_typed_comes_back_after_the_page_is_loaded_anew(field):
+    page = field.new_page()
+    page.goto(LINER)
+    page.locator("input[name=value]").first.fill("5.7703")
+    page.reload()
+
+    expect(page.locator("input[name=value]").first).to_have_value("5.7703")
+
+
+def test_whoever_is_not_signed_in_any_more_is_asked_to_and_loses_nothing(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    sign_in = "/sign-in/?then=%2Fm%2Fbrackwater%2Freading%2Fliner-bore%2F"
+    answer = {"status": 302, "headers": {"Location": sign_in}}
+    page.route("**/reading/liner-bore/?*", lambda route: route.fulfill(**answer))
+    type_six(page)
+    send(page)
+
+    bar = page.locator("#kept")
+    expect(bar).to_contain_text("Somebody must sign in on this phone first.")
+    expect(bar.get_by_role("link", name="Sign in")).to_have_attribute(
+        "href", re.compile(re.escape(sign_in))
+    )
+    assert finished(served.shed) == []
+
+    page.unroute("**/reading/liner-bore/?*")
+    page.evaluate("dispatchEvent(new Event('online'))")
+    expect(page.locator(".said")).to_contain_text("Read Liner bore (F001), 1, as finished")
+    assert len(finished(served.shed)) == 1
+
+
+def test_a_shed_that_is_starting_up_is_out_of_reach(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    page.route("**/reading/liner-bore/?*", lambda route: route.fulfill(status=502))
+    type_six(page)
+    send(page)
+
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept on this phone")
+    assert finished(served.shed) == []
+
+
+def test_a_form_whose_mark_has_grown_old_is_sent_all_the_same(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    field.clear_cookies()
+    type_six(page)
+    send(page)
+
+    expect(page.locator(".said")).to_contain_text("Read Liner bore (F001), 1, as finished")
+    assert len(finished(served.shed)) == 1

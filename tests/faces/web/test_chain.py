@@ -1,0 +1,129 @@
+"""A train of play as a page: which link is worn, what to hold next, and where it is read."""
+
+import pytest
+
+from shimstock.faces.web.pages.chains import chains_of
+from workshop.shed_book import MONDAY
+
+# Two links: a camshaft mesh and a governor mesh, read at a rim of 5 in beyond a 1 in gear.
+TEXT = """\
+book: chain-book
+title: Chain book (invented)
+prints: inch
+parts:
+  case: {name: Case, mark: P1}
+  gear: {name: Gear, mark: P2, sits-on: case}
+joints:
+  cover:
+    name: cover to case
+    mark: J1
+    between: [gear, case]
+    seals: oil
+    open: 10 min
+    close: 15 min
+figures:
+  rim: {name: rim play, mark: F1, of: gear, limit: max 0.100 in}
+  rim-held: {name: "rim play, idler held", mark: F2, of: gear, unit: in}
+  first-lash: {name: first lash, mark: F3, of: gear, new: 0.002 .. 0.004 in, limit: max 0.010 in}
+  second-lash: {name: second lash, mark: F4, of: gear, new: 0.002 .. 0.004 in, limit: max 0.010 in}
+trains:
+  drive:
+    name: Drive, crank to rim
+    figure: rim
+    links:
+      - name: crank to idler
+        figure: first-lash
+        ratio: 2
+        hold: {what: crank}
+      - name: idler to rim
+        figure: second-lash
+        ratio: 5
+        hold: {what: idler, figure: rim-held, open: cover}
+        look-first: [a loose key]
+"""
+
+
+@pytest.fixture
+def asked(client, settings, db):
+    from dataclasses import replace
+
+    from shimstock.workshop import acts
+
+    settings.SERVING = replace(settings.SERVING, who="Ann")
+    acts.add_machine(slug="grey", name="Grey", book_text=TEXT, who="Ann", at=MONDAY)
+    return client
+
+
+def read(figure, typed, stage="as found"):
+    from shimstock.workshop import acts
+
+    acts.take_reading(machine="grey", figure=figure, typed=typed, stage=stage, who="Ann")
+
+
+def said(answer) -> str:
+    return " ".join(answer.content.decode().split())
+
+
+def test_before_anything_is_read_it_says_so_and_leads_to_the_readings(asked):
+    shown = said(asked.get("/m/grey/chain/drive/"))
+
+    assert "Which link is worn cannot be told yet." in shown
+    assert "Not rocked yet" in shown
+    assert 'href="/m/grey/reading/rim/?stage=as+found"' in shown
+    assert 'href="/m/grey/reading/rim-held/?stage=as+found"' in shown
+    assert shown.count("not measured") >= 2
+
+
+def test_with_the_whole_alone_it_cannot_tell_and_names_the_next_hold(asked):
+    read("rim", "0.170")
+    shown = said(asked.get("/m/grey/chain/drive/"))
+
+    assert "Which link is worn cannot be told yet." in shown
+    assert "Next: hold the idler, and rock again (cover to case: 10 min to open" in shown
+    next_hold = shown[shown.index("To part them further") : shown.index("Link by link")]
+    assert 'href="/m/grey/reading/rim-held/?stage=as+found"' in next_hold
+
+
+def test_held_apart_the_worn_link_is_named(asked):
+    # 0.170 in at the rim; 0.150 in of it with the idler held: 0.150/5 = 0.030 in in the second
+    # mesh, (0.170 − 0.150)/2 = 0.010 in in the first (by hand, from the ratios).
+    read("rim", "0.170")
+    read("rim-held", "0.150")
+    shown = said(asked.get("/m/grey/chain/drive/"))
+
+    assert "Worn out: idler to rim." in shown
+    assert '<li class="worn"> <h3>idler to rim</h3>' in shown
+    assert "0.0300 in" in shown[shown.index('<li class="worn">') :]
+    assert "a loose key" in shown
+    assert "Held: idler: 0.150" in shown
+
+
+def test_before_and_after_the_work_are_apart(asked):
+    read("rim", "0.170")
+    read("rim-held", "0.150")
+    read("rim", "0.030", stage="as finished")
+    read("rim-held", "0.015", stage="as finished")
+
+    after = said(asked.get("/m/grey/chain/drive/?stage=as+finished"))
+    assert "No link is proven worn out." in after
+    assert "Worn out: idler to rim." in said(asked.get("/m/grey/chain/drive/"))
+
+
+def test_an_unknown_train_is_not_there(asked):
+    assert asked.get("/m/grey/chain/driv/").status_code == 404
+
+
+def test_it_asks_little(asked, django_assert_max_num_queries):
+    with django_assert_max_num_queries(12):
+        asked.get("/m/grey/chain/drive/")
+
+
+def test_the_chains_of_a_machine_are_listed(asked):
+    from shimstock.workshop.looking import see
+
+    ways = chains_of(see("grey"))
+
+    assert [(way.name, way.address) for way in ways.chains] == [
+        ("Drive, crank to rim", "/m/grey/chain/drive/")
+    ]
+    assert ways.shims == ()

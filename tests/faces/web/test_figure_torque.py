@@ -1,0 +1,47 @@
+"""A joint's torque is corrected from a page of its own, looked at first."""
+
+import re
+
+from shimstock.workshop.books import book_of
+from shimstock.workshop.models import Machine
+from workshop.shed_book import TEXT
+
+PAGE = "/m/grey/book/cover-joint/1/"
+
+
+def words(answer):
+    return " ".join(re.sub(r"<[^>]+>", " ", answer.content.decode()).split())
+
+
+def bolts():
+    return book_of(Machine.objects.get(slug="grey")).joints["cover-joint"].fasteners[0]
+
+
+def test_looking_writes_nothing_and_keeps_what_was_typed(pages):
+    answer = pages.post(PAGE, {"torque": "28 lbf.ft", "page": "61", "note": "x", "look": "1"})
+
+    assert "Nothing is written yet" in words(answer)
+    assert 'name="torque" value="28 lbf.ft"' in answer.content.decode()
+    assert Machine.objects.get(slug="grey").book_text == TEXT
+
+
+def test_put_in_the_book_it_is_no_stand_in(pages):
+    assert "stand-in figure" in words(pages.get(PAGE))
+
+    sent = {"torque": "28 lbf.ft", "page": "61", "note": "", "put": "1", "form": "f"}
+    answer = pages.post(PAGE, sent, follow=True)
+
+    assert "page 61" in words(answer)
+    assert (bolts().torque.typed, bolts().page) == ("28 lbf.ft", 61)
+
+
+def test_what_is_wrong_is_said_and_nothing_typed_is_lost(pages):
+    answer = pages.post(PAGE, {"torque": "tight", "page": "61", "put": "1", "form": "f"})
+
+    assert answer.status_code == 422
+    assert 'value="tight"' in answer.content.decode()
+    assert 'value="61"' in answer.content.decode()
+
+
+def test_a_fastening_that_is_not_there(pages):
+    assert pages.get("/m/grey/book/cover-joint/9/").status_code == 404

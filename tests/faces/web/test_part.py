@@ -1,0 +1,55 @@
+"""A part's page: how its pieces stand, and what may become of them."""
+
+from shimstock.workshop import acts
+from shimstock.workshop.looking import see
+
+
+def moved(pages, **fields):
+    return pages.post("/m/grey/part/pump/", {"form": "a-form", **fields})
+
+
+def test_a_piece_is_written_down_as_it_stands(pages):
+    answer = moved(pages, piece="left", to="off", maker="T", note="drips")
+
+    assert answer.headers["Location"] == "/m/grey/part/pump/?piece=left"
+    stands = see("grey").now.piece("pump", "left")
+    assert (str(stands.word), stands.maker, stands.note) == ("off", "T", "drips")
+    assert str(see("grey").now.piece("pump", "right").word) == "fitted"
+
+
+def test_what_the_rules_forbid_is_refused_with_what_was_typed(pages):
+    answer = moved(pages, piece="left", to="in the post", note="from the dealer")
+    html = answer.content.decode()
+
+    assert answer.status_code == 422
+    assert "from the dealer" in html
+    assert "<option selected>in the post</option>" in html
+
+
+def test_only_what_may_be_now_is_offered_first(pages):
+    html = pages.get("/m/grey/part/pump/?piece=left").content.decode()
+    now = html[html.index('label="May be now"') : html.index('label="Not yet')]
+
+    assert "<option>off</option>" in now
+    assert "<option>in the post</option>" not in now
+
+
+def test_the_joints_that_lead_to_it_its_set_and_its_figures_are_links(pages):
+    html = pages.get("/m/grey/part/liner/?piece=1").content.decode()
+
+    assert 'href="/m/grey/joint/sump-joint/"' in html
+    assert 'href="/m/grey/reading/bore/?piece=1"' in html
+    assert 'href="/m/grey/reach/?to=liner"' in html
+
+
+def test_another_piece_is_shown_when_it_is_asked_for(pages):
+    acts.move_piece(machine="grey", part="pump", piece="right", to="off", who="Ben")
+
+    html = pages.get("/m/grey/part/pump/?piece=right").content.decode()
+
+    assert 'value="off">off (as it is)' in html
+
+
+def test_a_part_is_found_by_its_mark_and_an_unknown_one_is_said(pages):
+    assert "Pump" in pages.get("/m/grey/part/P5/").content.decode()
+    assert pages.get("/m/grey/part/magneto/").status_code == 404

@@ -1,0 +1,69 @@
+"""How a machine stands is remembered until something is written about it."""
+
+import pytest
+from django.db import transaction
+
+from shimstock.trade.machine.words import JointWord
+from shimstock.workshop.looking import forget, see, see_all
+
+# What is committed is remembered, so these tests commit.
+pytestmark = pytest.mark.django_db(transaction=True)
+
+
+def test_a_machine_is_looked_up_once_until_it_changes(machine, do, django_assert_num_queries):
+    see("grey")
+
+    with django_assert_num_queries(2):  # which machine it is, and the last entry of its diary
+        before = see("grey")
+    do.open_joint(joint="J1")
+    after = see("grey")
+
+    assert before.now.joint("hood-joint").word is JointWord.UNDISTURBED
+    assert after.now.joint("hood-joint").word is JointWord.OPEN
+    assert after.latest > before.latest
+
+
+def test_an_undo_is_seen_too(machine, do):
+    entry = do.open_joint(joint="J1")
+    see("grey")
+    do.undo(entry)
+
+    assert see("grey").now.joint("hood-joint").word is JointWord.UNDISTURBED
+
+
+def test_the_whole_shed_is_one_select_while_nothing_changes(machine, django_assert_num_queries):
+    see_all()
+
+    with django_assert_num_queries(1):
+        [seen] = see_all()
+    assert seen.row.slug == "grey"
+
+
+def test_no_more_machines_are_kept_in_mind_than_will_do(machine, monkeypatch):
+    from shimstock.workshop import looking
+
+    monkeypatch.setattr(looking, "REMEMBERED", 0)
+    see("grey")
+
+    assert len(looking._remembered) == 0
+
+
+@pytest.mark.parametrize("machine_changed", [True, False])
+def test_forgetting_looks_anew(machine, machine_changed):
+    first = see("grey")
+    if machine_changed:
+        forget()
+
+    assert (see("grey") is first) is not machine_changed
+
+
+def test_what_is_rolled_back_is_never_remembered(machine, do):
+    """A number that was given back names another entry later."""
+    with transaction.atomic():
+        do.open_joint(joint="J1")
+        assert see("grey").now.joint("hood-joint").word is JointWord.OPEN
+        transaction.set_rollback(True)
+    do.open_joint(joint="J3")
+
+    assert see("grey").now.joint("hood-joint").word is JointWord.UNDISTURBED
+    assert see("grey").now.joint("sump-joint").word is JointWord.OPEN
