@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
 PHONE = {"width": 390, "height": 844}
 LAPTOP = {"width": 1280, "height": 800}
@@ -28,7 +28,9 @@ QUIET = (
     "--disable-sync",
     "--disable-default-apps",
 )
-PATIENCE = 20  # seconds that a server may take to answer for the first time
+PATIENT = 30_000  # milliseconds that a browser waits: a busy machine is slow, not wrong
+expect.set_options(timeout=PATIENT)
+PATIENCE = 60  # seconds that a server may take to answer for the first time
 
 
 def chromium() -> str:
@@ -79,21 +81,20 @@ def serving(shed: Path, *options: str) -> Iterator[Served]:
             stdout=out, stderr=subprocess.STDOUT, env=_environment(),
         )  # fmt: skip
         try:
-            _wait_for(port, program, printed)
+            _wait_for(program, printed)
             yield Served(shed, f"http://localhost:{port}", printed)
         finally:
             program.terminate()
             program.wait(20)
 
 
-def _wait_for(port: int, program: subprocess.Popen[bytes], printed: Path) -> None:
+def _wait_for(program: subprocess.Popen[bytes], printed: Path) -> None:
+    """Until the program says that the pages answer."""
     until = time.monotonic() + PATIENCE
     while time.monotonic() < until and program.poll() is None:
-        try:
-            socket.create_connection(("127.0.0.1", port), timeout=1).close()
+        if "The shed's pages" in printed.read_text():
             return
-        except OSError:
-            time.sleep(0.05)
+        time.sleep(0.05)
     raise AssertionError(f"the server does not answer: {printed.read_text()}")
 
 
@@ -150,7 +151,7 @@ def phone(browser: Browser, served: Served) -> Iterator[Page]:
     """A page on a phone; its console must stay free of errors."""
     context = browser.new_context(viewport=PHONE, has_touch=True, base_url=served.address)
     faults = watched(context)
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(PATIENT)
     yield context.new_page()
     context.close()
     refused = re.compile(r"status of 4(22|04|03)")  # the browser's own line for a refusal

@@ -4,14 +4,14 @@ import json
 
 import pytest
 
-from e2e.conftest import LAPTOP, PHONE, shimstock, watched
+from e2e.conftest import LAPTOP, PATIENT, PHONE, shimstock, watched
 from e2e.evening import evening
 
 
 @pytest.mark.parametrize("size", [PHONE, LAPTOP], ids=["phone", "laptop"])
 def test_an_evening_from_opening_a_joint_to_finding_it_dry(size, browser, served):
     context = browser.new_context(viewport=size, base_url=served.address)
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(PATIENT)
     faults = watched(context)
 
     evening(context.new_page())
@@ -36,7 +36,7 @@ def test_the_same_evening_without_script(browser, served):
     context = browser.new_context(
         viewport=PHONE, base_url=served.address, java_script_enabled=False
     )
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(PATIENT)
 
     evening(context.new_page())
 

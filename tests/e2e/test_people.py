@@ -11,7 +11,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, BrowserContext, Page
 
-from e2e.conftest import LAPTOP, PATIENCE, PHONE, Served, serving, shimstock
+from e2e.conftest import LAPTOP, PATIENCE, PATIENT, PHONE, Served, serving, shimstock
 from e2e.test_every_page import RULES, TAPPED, WIDER
 
 PASSWORD = "rust-and-paraffin"
@@ -40,7 +40,7 @@ def visitor(browser: Browser, door: Served) -> Iterator[BrowserContext]:
 
 def a_device(browser: Browser, door: Served, size=PHONE, scheme="light") -> BrowserContext:
     context = browser.new_context(viewport=size, color_scheme=scheme, base_url=door.address)
-    context.set_default_timeout(15_000)
+    context.set_default_timeout(PATIENT)
     return context
 
 

@@ -6,7 +6,7 @@ from contextlib import ExitStack
 import pytest
 from playwright.sync_api import Page, expect
 
-from e2e.conftest import PHONE, shimstock
+from e2e.conftest import PATIENT, PHONE, shimstock
 
 
 @pytest.fixture
@@ -16,7 +16,7 @@ def two_phones(browser, served):
         for _ in range(2):
             context = browser.new_context(viewport=PHONE, base_url=served.address)
             open_ones.callback(context.close)
-            context.set_default_timeout(10_000)
+            context.set_default_timeout(PATIENT)
             page = context.new_page()
             page.route("**/live/**", lambda route: route.abort())  # each stands with an old page
             phones.append(page)

@@ -253,7 +253,8 @@ def test_stopping_leaves_no_half_workshop(packed, new):
 @pytest.mark.parametrize(
     "name",
     ["../evil", "photos/../../evil", "/etc/evil", "photos\\..\\evil", "C:/evil", "secret.key",
-     "photos/../workshop.sqlite3", "photos//a", "photos/./a", "photos/a\x00b", "photos", ".x"],
+     "photos/../workshop.sqlite3", "photos//a", "photos/./a", "photos/a\x00b", "photos", ".x",
+     "papers/evil", "workshop.sqlite3-wal"],
 )  # fmt: skip
 def test_a_file_outside_the_shed_is_refused(name, packed, new):
     def change(entries, manifest):

@@ -52,7 +52,7 @@ class Seen:
         """What there is to know before the next spanner, as plain values."""
         from shimstock.workshop.standing import standing
 
-        return standing(self.now)
+        return standing(self.now, self.to_do)
 
     @cached_property
     def to_do(self) -> tuple[ToDo, ...]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -13,11 +14,15 @@ from shimstock.workshop.wording import count_of
 if TYPE_CHECKING:
     from shimstock.trade.machine.state import MachineNow
     from shimstock.trade.reach.next_things import NextThing
+    from shimstock.workshop.looking import Seen
     from shimstock.workshop.models import DiaryEntry
 
 
-def standing(now: MachineNow) -> dict[str, Any]:
-    """What there is to know before the next spanner, as plain values."""
+def standing(now: MachineNow, following: Sequence[ToDo]) -> dict[str, Any]:
+    """What there is to know before the next spanner, as plain values.
+
+    following: what to do next.
+    """
     opened = _open(now)
     missing = _missing(now, [each["joint"] for each in opened])
     away = _away(now)
@@ -26,7 +31,7 @@ def standing(now: MachineNow) -> dict[str, Any]:
         "missing": missing,
         "away": away,
         "unsafe": _unsafe(now, opened),
-        "next": _next(now),
+        "next": [each.says for each in following],
     }
 
 
@@ -102,13 +107,14 @@ def to_do(now: MachineNow) -> tuple[ToDo, ...]:
     return tuple(ToDo(_said(now, thing), _place(thing)) for thing in next_things(now))
 
 
-def where_was_i(now: MachineNow, last: DiaryEntry | None) -> str:
+def where_was_i(seen: Seen, last: DiaryEntry | None) -> str:
     """Where one was with a machine, in a sentence or two.
 
     last: the last entry of its diary; None where nothing was written yet.
     """
     from shimstock.trade.reach.next_things import longest_open
 
+    now = seen.now
     told = [f"{_when(last, now)} {last.who}: {last.says}"] if last else []
     opened = longest_open(now)
     if not opened:
@@ -117,8 +123,7 @@ def where_was_i(now: MachineNow, last: DiaryEntry | None) -> str:
         longest, days = called(now.book.joints, opened[0]), _days(now, opened[0])
         others = f", and {count_of(len(opened) - 1, 'other')}" if opened[1:] else ""
         told.append(f"{longest} stands open{days}{others}.")
-    following = to_do(now)
-    return " ".join([*told, *([f"Next: {following[0].says}."] if following else [])])
+    return " ".join([*told, *(f"Next: {each.says}." for each in seen.to_do[:1])])
 
 
 def _days(now: MachineNow, joint: str) -> str:
@@ -139,10 +144,6 @@ def _place(thing: NextThing) -> str:
     if thing.kind == "ask after":
         return piece_place(thing.where, thing.piece)
     return joint_place(thing.where)
-
-
-def _next(now: MachineNow) -> list[str]:
-    return [each.says for each in to_do(now)]
 
 
 def _said(now: MachineNow, thing: NextThing) -> str:

@@ -4,6 +4,7 @@ import pytest
 from django.test import Client
 
 from faces.web.people_door import Clock, a_code, join, sign_in, somebody, to_phones
+from shimstock.workshop.models import SignInTry
 
 
 @pytest.fixture
@@ -98,3 +99,20 @@ def test_a_code_is_good_for_a_quarter_of_an_hour(clock):
     late = join(Client(), "Ida", code)
     assert late.status_code == 422
     assert "ask for a new one" in late.content.decode()
+
+
+def test_a_try_counts_before_it_is_checked_so_that_many_at_once_do_not_slip_through(
+    clock, monkeypatch
+):
+    from django.contrib.auth import hashers
+
+    somebody("Ida")
+    counted = []
+    monkeypatch.setattr(
+        hashers,
+        "check_password",
+        lambda *_: counted.append(SignInTry.objects.filter(name="ida").count()),
+    )
+    missed("Ida", Client(), 2)
+
+    assert counted == [1, 2]

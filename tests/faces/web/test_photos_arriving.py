@@ -13,6 +13,7 @@ from dataclasses import replace
 from urllib.parse import unquote
 
 import pytest
+from django.test import Client
 
 from shimstock.faces.web.pages.photos import photos_of
 from shimstock.workshop.looking import see
@@ -195,3 +196,12 @@ def test_what_was_begun_long_ago_is_thrown_away_and_begun_anew(client, shed):
 
     assert not part.exists()
     assert asked(client, "HEAD", address).status_code == 404
+
+
+def test_a_page_from_elsewhere_sends_nothing(client):
+    address = begun(client)["Location"]
+    strict = Client(enforce_csrf_checks=True)
+
+    assert piece(strict, address, 0, PICTURE).status_code == 403
+    assert begun(strict).status_code == 403
+    assert asked(client, "HEAD", address)["Upload-Offset"] == "0"

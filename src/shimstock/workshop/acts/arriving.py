@@ -8,14 +8,11 @@ from dataclasses import dataclass
 from django.conf import settings
 from django.utils import timezone
 
-from shimstock.workshop.acts.photos import MOMENTS, NAME_LETTERS, KeptAlready, keep_photo
-from shimstock.workshop.books import book_of
-from shimstock.workshop.find import find_machine
+from shimstock.workshop.acts.photos import NAME_LETTERS, KeptAlready, keep_photo, what_it_shows
 from shimstock.workshop.models import DiaryEntry, Photo, Upload
 from shimstock.workshop.pictures import arriving
 from shimstock.workshop.pictures.kind import NotAPicture
 from shimstock.workshop.pictures.limits import MOST_BYTES, too_many_bytes
-from shimstock.workshop.place_typed import place_typed
 from shimstock.workshop.refused import NotFound
 
 
@@ -42,10 +39,7 @@ def begin_photo(
 
     length: of the file, in bytes. The rest is as `keep_photo` takes it, and raises the same.
     """
-    row = find_machine(machine)
-    place = place_typed(book_of(row), about)
-    if moment not in MOMENTS:
-        raise NotFound("moment of a photo", moment, MOMENTS)
+    row, place = what_it_shows(machine, about, moment)
     if not 0 < length <= MOST_BYTES:
         raise NotAPicture(too_many_bytes(length) if length > 0 else "The file is empty.")
     key = secrets.token_urlsafe(24)

@@ -52,10 +52,7 @@ def keep_photo(
     from shimstock.workshop.pictures.received import received
     from shimstock.workshop.pictures.store import keep
 
-    row = find_machine(machine)
-    place = place_typed(book_of(row), about)
-    if moment not in MOMENTS:
-        raise NotFound("moment of a photo", moment, MOMENTS)
+    row, place = what_it_shows(machine, about, moment)
     picture = received(data, keep_place=keep_place)
     file = keep(settings.SHED, picture)  # on the disk before the book says so
     with writing("photo", who=who, machine=row, at=at) as pen:
@@ -80,6 +77,18 @@ def keep_photo(
         )
         pen.says = f"Photo of {called}{f', {moment}' if moment else ''}."
     return pen.entry
+
+
+def what_it_shows(machine: str | Machine, about: str, moment: str) -> tuple[Machine, str]:
+    """The machine and the place on it that a photo is to show, found before anything is written.
+
+    Raises UnknownName for a place the book does not know, NotFound for an unknown moment.
+    """
+    row = find_machine(machine)
+    place = place_typed(book_of(row), about)
+    if moment not in MOMENTS:
+        raise NotFound("moment of a photo", moment, MOMENTS)
+    return row, place
 
 
 def _refuse_a_second(pen: Pen, place: str, picture: Picture, called: str) -> None:

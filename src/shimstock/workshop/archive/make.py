@@ -106,10 +106,19 @@ def name_today(shed: Path) -> str:
     return f"{shed.name or 'shed'}-{datetime.now().astimezone():%Y-%m-%d}.zip"
 
 
-def size_now(shed: Path) -> int:
-    """Bytes that the workshop's files take up, about as many as its archive."""
-    lying = (shed / name for name in (DATABASE, *_files(shed)))
-    return sum(path.stat().st_size for path in lying if path.is_file())
+def size_now() -> int:
+    """About as many bytes as the archive will have: of the database, and of the photos it names."""
+    from django.db import connection
+    from django.db.models import Sum
+
+    from shimstock.workshop.models import Photo
+
+    photos = Photo.objects.aggregate(all=Sum("size"))["all"] or 0
+    with connection.cursor() as asked:
+        pages, each = (
+            asked.execute(f"PRAGMA {name}").fetchone()[0] for name in ("page_count", "page_size")
+        )
+    return int(pages * each + photos)
 
 
 def _fill(shed: Path, out: IO[bytes], progress: Progress | None) -> Made:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import time
+from contextlib import suppress
 from pathlib import Path
 
 from shimstock.workshop.pictures.store import FOLDER
@@ -25,8 +26,9 @@ def begin(shed: Path, key: str) -> None:
     folder = _part(shed, key).parent
     folder.mkdir(parents=True, exist_ok=True)
     for old in folder.iterdir():
-        if time.time() - old.stat().st_mtime > FORGOTTEN:
-            old.unlink(missing_ok=True)
+        with suppress(FileNotFoundError):  # another one was kept this moment
+            if time.time() - old.stat().st_mtime > FORGOTTEN:
+                old.unlink()
     _part(shed, key).touch()
 
 

@@ -46,11 +46,14 @@ def _write(path: Path, data: bytes) -> None:
         return
     path.parent.mkdir(parents=True, exist_ok=True)
     beside = path.with_name(f".{path.name}.{secrets.token_hex(4)}")
-    with beside.open("xb") as out:
-        out.write(data)
-        out.flush()
-        os.fsync(out.fileno())
-    beside.replace(path)
+    try:
+        with beside.open("xb") as out:
+            out.write(data)
+            out.flush()
+            os.fsync(out.fileno())
+        beside.replace(path)
+    finally:
+        beside.unlink(missing_ok=True)
     for folder in (path.parent, path.parent.parent):
         _sync_folder(folder)
 

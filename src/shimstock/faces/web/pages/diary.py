@@ -36,7 +36,7 @@ def diary(asked: Asked, slug: str) -> HttpResponse:
         wanted=wanted,
         about=diary_told.place_in_short(seen.book, wanted.about) or wanted.about,
         everybody=found.everybody,
-        where=where_was_i(seen.now, shown[0].entry) if whole and shown else "",
+        where=where_was_i(seen, shown[0].entry) if whole and shown else "",
         photo=last_photo(seen.row) if whole else None,
         evenings=[
             (evening, [_line(seen, each) for each in lines])

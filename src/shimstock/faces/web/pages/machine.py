@@ -33,7 +33,7 @@ def machine(asked: Asked, slug: str) -> HttpResponse:
         here="machine",
         seen=seen,
         drawing=lambda: drawn(seen.now),
-        where=where_was_i(seen.now, last),
+        where=where_was_i(seen, last),
         photo=last_photo(seen.row),
         todo=[(each.says, address_of(each.place, slug)) for each in seen.to_do],
         ways=chains_of(seen),

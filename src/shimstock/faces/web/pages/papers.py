@@ -115,8 +115,8 @@ def _labels_shown(asked: Asked, seen: Seen, wrong: Wrong | None = None) -> HttpR
         wrong=wrong,
         typed=asked.GET,
         ticked=asked.GET.getlist("of"),
-        joints_chosen=asked.GET.getlist("joint"),
-        parts_chosen=asked.GET.getlist("part"),
+        joints_chosen=[key for key in asked.GET.getlist("joint") if key in seen.book.joints],
+        parts_chosen=[key for key in asked.GET.getlist("part") if key in seen.book.parts],
         base=base,
         only_here=_only_here(base),
         sheets=SHEETS,
@@ -134,7 +134,7 @@ def _archive_shown(asked: Asked, wrong: Wrong | None = None) -> HttpResponse:
         "archive.html",
         status=NOT_DONE if wrong else 200,
         wrong=wrong,
-        size=megabytes(size_now(settings.SHED)),
+        size=megabytes(size_now()),
         left_out=LEFT_OUT,
     )
 

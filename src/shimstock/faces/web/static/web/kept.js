@@ -6,7 +6,7 @@
 (() => {
   const PATIENCE = 15000; // ms that the shed may take to answer
   const AGAIN = 10000; // ms between two tries
-  const HELD = 30000; // ms that one open page may hold the right to send, without a sign of life
+  const HELD = 45000; // ms that one open page may hold the right to send, without a sign of life
   const ITEM = "kept ", DONE = "in the book ", LOCK = "kept: sending", OPEN = "kept: open";
   const NOT_TYPED = new Set(["csrfmiddlewaretoken", "form", "seen"]);
   const me = [...crypto.getRandomValues(new Uint32Array(2))].join("-");
@@ -16,12 +16,16 @@
 
   // --- what is kept -----------------------------------------------------------------------
 
+  // Tried once: every write wakes the other open pages, and they would wake this one.
+  let known;
   const works = () => {
+    if (known !== undefined) return known;
     try {
       localStorage.setItem("kept: try", "x");
       localStorage.removeItem("kept: try");
-      return true;
-    } catch { return false; }
+      known = true;
+    } catch { known = false; }
+    return known;
   };
 
   const all = (prefix) => {
@@ -164,6 +168,7 @@
   // What became of a form: sent, kept (out of reach), refused or "sign in".
   const send = async (item, mark = "") => {
     let fresh = mark ? { mark } : await freshMark(item);
+    if (!mark && held() && held().by !== me) return { state: "kept" }; // another page sends it
     let got = fresh.mark ? await post(item, fresh.mark) : null;
     if (mark && got && got.answer.status === 403) {
       fresh = await freshMark(item);
@@ -172,8 +177,11 @@
     if (!fresh.mark) return fresh;
     if (away(got)) return { state: "kept" };
     if (got.answer.redirected && new URL(got.answer.url).searchParams.has("then")) return { state: "sign in", where: got.answer.url };
-    if (got.answer.ok && got.answer.redirected) return { state: "sent", url: got.answer.url, page: parsed(got.text) };
     const page = parsed(got.text);
+    if (got.answer.ok && got.answer.redirected) {
+      // Only what the shed says it wrote down is let go of; asked again, it says so again.
+      return page.querySelector(".said .success") ? { state: "sent", url: got.answer.url, page } : { state: "kept" };
+    }
     const reasons = [...page.querySelectorAll(".wrong li")].map((each) => each.textContent.trim());
     const why = reasons.join(" ") || `The shed answered ${got.answer.status}.`;
     return { state: "refused", why, page, shows: got.answer.status === 422 && page.getElementById("page") };
@@ -267,7 +275,7 @@
     if (!fresh || !old) return;
     old.replaceWith(fresh);
     htmx.process(fresh);
-    document.dispatchEvent(new Event("htmx:afterSettle"));
+    document.dispatchEvent(new Event("shed:shown"));
     const wrong = fresh.querySelector(".wrong");
     if (wrong) { wrong.tabIndex = -1; wrong.focus(); wrong.scrollIntoView({ block: "start" }); }
   };
@@ -350,6 +358,6 @@
   sendAll();
   setInterval(sendAll, AGAIN);
   addEventListener("online", sendAll);
-  addEventListener("storage", say);
+  addEventListener("storage", (event) => { if (!event.key || event.key.startsWith(ITEM) || event.key.startsWith(DONE)) say(); });
   document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") sendAll(); });
 })();

@@ -10,7 +10,8 @@
   const WAITS = [1, 2, 4, 8]; // seconds until the next try
   const ON_ITS_WAY = "photo on its way: ";
 
-  class Refused extends Error {}
+  class Refused extends Error {} // it will not be taken, however often it is sent
+  class NotNow extends Error {} // the shed is there, and could not take it
 
   const wait = (seconds) =>
     new Promise((go) => {
@@ -51,7 +52,7 @@
       },
     });
     if (answer.type === "opaqueredirect") throw new Refused("Sign in again, then send them again.");
-    if (answer.status >= 500) throw new Error(`the shed answers ${answer.status}`);
+    if (answer.status >= 500) throw new NotNow();
     return answer;
   };
 
@@ -123,7 +124,8 @@
           shown.refused(error.message);
           return false;
         }
-        shown.says("the shed is out of reach: it goes on by itself");
+        const why = error instanceof NotNow ? "the shed could not take it just now" : "the shed is out of reach";
+        shown.says(`${why}: it goes on by itself`);
         await wait(WAITS[Math.min(tries, WAITS.length - 1)]);
       }
     }

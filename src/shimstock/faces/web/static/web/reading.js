@@ -83,7 +83,10 @@
     if (!form) return;
     layKeys(form);
     if (matchMedia("(min-width: 60rem)").matches) {
-      for (const each of document.querySelectorAll("details.how")) each.open = true;
+      for (const each of document.querySelectorAll("details.how:not([data-opened])")) {
+        each.open = true;
+        each.dataset.opened = "yes"; // whoever shuts it again has it shut
+      }
     }
   };
 
@@ -120,7 +123,8 @@
     changed(box);
   });
   document.addEventListener("shed:sent", () => sessionStorage.removeItem(draftKey));
-  document.addEventListener("htmx:afterSettle", begin);
+  document.addEventListener("htmx:afterSettle", begin); // the page was taken anew
+  document.addEventListener("shed:shown", begin); // and here with what was refused
   begin();
   const form = document.querySelector("form.reading");
   if (form) putBack(form);
