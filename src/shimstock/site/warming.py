@@ -1,8 +1,14 @@
 """Loads, beside the first answers, what a worker would load at the first of each page."""
 
+from __future__ import annotations
+
 import contextlib
 import logging
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from shimstock.workshop.looking import Seen
 
 log = logging.getLogger("django.shimstock")
 
@@ -38,8 +44,36 @@ def _look_at_machines() -> None:
     from shimstock.workshop.looking import see_all
 
     machines = see_all()
+    _open_pages(machines)
     _ = [(seen.standing, seen.gates) for seen in machines]
-    _ = [seen.measured for seen in machines[:1]]  # one is enough to load what judges readings
+
+
+def _open_pages(machines: list[Seen]) -> None:
+    """Make each kind of page once: what it is made with, some of it large, is loaded then."""
+    _open("shed")
+    _open("sums")
+    for seen in machines[:1]:
+        joint, figure = next(iter(seen.book.joints), ""), next(iter(seen.book.measures), "")
+        for name in ("machine", "readings", "gates", "diary", "book", "bags", "photos", "papers"):
+            _open(name, seen.row.slug)
+        for name, key in (("joint", joint), ("reading", figure)):
+            if key:
+                _open(name, seen.row.slug, key)
+
+
+def _open(name: str, *which: str) -> None:
+    from django.http import HttpRequest
+    from django.urls import resolve, reverse
+    from django_htmx.middleware import HtmxDetails
+
+    from shimstock.faces.web.asked import Asked
+
+    asked = Asked()
+    asked.method, asked.path, asked.who = "GET", reverse(name, args=which), "nobody"
+    asked.META["SERVER_NAME"], asked.META["SERVER_PORT"] = "localhost", "80"
+    asked.htmx = HtmxDetails(HttpRequest())
+    found = resolve(asked.path)
+    found.func(asked, *found.args, **found.kwargs)
 
 
 def _sweep_sessions() -> None:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from django.http import HttpResponse
 from django.urls import path, reverse
 
 from shimstock.faces.web.act import do_and_show, page
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.wrong import NOT_DONE, Wrong, explained
+from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.sheet import BookErrors
 from shimstock.trade.machine.typed_figure import FIELDS, as_typed
 from shimstock.workshop import acts, book_told
@@ -34,10 +37,29 @@ def book(asked: Asked, slug: str) -> HttpResponse:
         progress=book_told.progress(seen.book),
         starters=list(seen.row.starters),
         newer=newer_starters(seen.row),
-        figures=book_told.figures_by_group(seen.book, words, stand_in=only),
-        joints=book_told.joints_by_group(seen.book, words, stand_in=only),
-        data=book_told.data_lines(seen.book, words, stand_in=only),
+        lines=_Lines(seen.book, words, only),
     )
+
+
+@dataclass(frozen=True)
+class _Lines:
+    """What a book says, where it has the words asked for; told when it is shown."""
+
+    book: Book
+    words: str
+    stand_in: bool
+
+    def figures(self) -> object:
+        """Figures by group."""
+        return book_told.figures_by_group(self.book, self.words, stand_in=self.stand_in)
+
+    def joints(self) -> object:
+        """Torques by group."""
+        return book_told.joints_by_group(self.book, self.words, stand_in=self.stand_in)
+
+    def data(self) -> object:
+        """What is said of the whole machine."""
+        return book_told.data_lines(self.book, self.words, stand_in=self.stand_in)
 
 
 def figure(asked: Asked, slug: str, figure: str) -> HttpResponse:
