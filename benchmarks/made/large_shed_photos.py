@@ -68,7 +68,7 @@ def _photo(
     entry = {
         "id": at, "act": "photo", "who": "Ida", "at": TAKEN, "says": says,
         "before": json.dumps({f"photo:{at}": {}}), "after": json.dumps({f"photo:{at}": {}}),
-        "touched": json.dumps([f"photo:{at}"]), "places": json.dumps([f"photo:{file}"]),
+        "touched": json.dumps([f"photo:{at}"]), "places": json.dumps([f"photo:{place}:{file}"]),
         "rests_on": "[]", "machine_id": machine,
     }  # fmt: skip
     for table, row in (("photo", photo), ("diaryentry", entry)):

@@ -62,6 +62,22 @@ def test_undone_it_counts_no_more_and_may_be_kept_again(keep, do, tmp_path):
     assert Photo.objects.filter(withdrawn=False).count() == 1
 
 
+def test_one_picture_at_two_places_is_undone_at_each_by_itself(keep, do):
+    at_cover, _ = keep(about="J2"), keep(about="J3")
+    do.undo(at_cover)
+
+    assert [photo.about for photo in Photo.objects.filter(withdrawn=False)] == ["joint:sump-joint"]
+
+
+def test_a_joints_own_diary_tells_of_its_photos(keep, machine):
+    from shimstock.workshop.told import told_of
+
+    keep(about="J3")
+    entry = keep(about="J2")
+
+    assert told_of(machine, "joint:cover-joint", 5) == [entry]
+
+
 def test_what_is_no_picture_leaves_nothing_behind(keep, tmp_path):
     with pytest.raises(NotAPicture):
         keep(data=b"the pump, before")

@@ -77,6 +77,11 @@ class AtJoint:
     seen: Seen
     key: str
 
+    @property
+    def shows_before(self) -> bool:
+        """Whether a photo taken now shows how it was before the work."""
+        return self.stands.word in (JointWord.UNDISTURBED, JointWord.TO_BE_OPENED)
+
     @cached_property
     def entry(self) -> Joint:
         """The joint in the book."""

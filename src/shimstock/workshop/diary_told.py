@@ -174,7 +174,8 @@ def _wanted(machine: Machine, book: Book, wanted: Wanted) -> QuerySet[DiaryEntry
 def _touching(place: str) -> Q:
     """Entries about a place, or about all pieces or readings of it."""
     exact = Q(places_text__contains=f'"{place}"') | Q(places_text__contains=f'"note:{place}"')
-    return exact | Q(places_text__contains=f'"{place.rstrip(":")}:')
+    photo = Q(places_text__contains=f'"photo:{place}:')
+    return exact | photo | Q(places_text__contains=f'"{place.rstrip(":")}:')
 
 
 def _keys_called(book: Book, words: list[str]) -> Iterator[str]:

@@ -11,13 +11,13 @@ from threading import Lock
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from shimstock.trade.machine.book import Book
+    from shimstock.trade.machine.book import Book, Caution
     from shimstock.trade.machine.state import MachineNow
     from shimstock.trade.measure.remedy import Remedy
     from shimstock.trade.measure.verdicts import Verdicts
     from shimstock.trade.reach.gates import GateView
     from shimstock.workshop.models import DiaryEntry, Machine
-    from shimstock.workshop.standing import ToDo
+    from shimstock.workshop.standing import ToDo, Unsafe
 
 DEFERS = "The maker's book, the local codes and licensed practice go before everything said here."
 REMEMBERED = 128
@@ -60,6 +60,20 @@ class Seen:
         from shimstock.workshop.standing import to_do
 
         return to_do(self.now)
+
+    @cached_property
+    def unsafe(self) -> tuple[Unsafe, ...]:
+        """What is not safe as it stands, each with its place."""
+        from shimstock.workshop.standing import unsafe
+
+        return unsafe(self.now)
+
+    @cached_property
+    def cautions(self) -> tuple[Caution, ...]:
+        """What can hurt at the joints that stand open."""
+        from shimstock.workshop.standing import cautions_open
+
+        return cautions_open(self.now)
 
     @cached_property
     def made(self) -> dict[str, str]:

@@ -34,9 +34,9 @@ def gate_place(gate: str) -> str:
     return f"gate:{gate}"
 
 
-def photo_place(file: str) -> str:
-    """A picture."""
-    return f"photo:{file}"
+def photo_place(about: str, file: str) -> str:
+    """A picture of a place."""
+    return f"photo:{about}:{file}"
 
 
 def note_place(about: str) -> str:

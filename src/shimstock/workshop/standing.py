@@ -12,7 +12,9 @@ from shimstock.workshop.places import joint_place, piece_place, reading_place
 from shimstock.workshop.wording import count_of
 
 if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Caution
     from shimstock.trade.machine.state import MachineNow
+    from shimstock.trade.reach.findings import Finding
     from shimstock.trade.reach.next_things import NextThing
     from shimstock.workshop.looking import Seen
     from shimstock.workshop.models import DiaryEntry
@@ -30,7 +32,7 @@ def standing(now: MachineNow, following: Sequence[ToDo]) -> dict[str, Any]:
         "open": opened,
         "missing": missing,
         "away": away,
-        "unsafe": _unsafe(now, opened),
+        "unsafe": _unsafe(now),
         "next": [each.says for each in following],
     }
 
@@ -74,22 +76,47 @@ def _away(now: MachineNow) -> list[dict[str, Any]]:
     ]  # fmt: skip
 
 
-def _unsafe(now: MachineNow, opened: list[dict[str, Any]]) -> list[str]:
+def _unsafe(now: MachineNow) -> list[str]:
+    cautions = (f"{each.name}: {each.never}" for each in cautions_open(now))
+    return [*(each.says for each in unsafe(now)), *cautions]
+
+
+@dataclass(frozen=True)
+class Unsafe:
+    """Something that is not safe as it stands.
+
+    says: in words. place: where, as the diary names places; "" for a whole set.
+    """
+
+    says: str
+    place: str
+
+
+def unsafe(now: MachineNow) -> tuple[Unsafe, ...]:
+    """What is not safe on a machine as it stands: what was left, and what is not to be run on."""
     from shimstock.trade.reach.findings import findings
     from shimstock.trade.reach.next_things import not_to_be_trusted
 
-    joints = now.book.joints
-    found = [f"{each.what}: {each.would_do}" for each in findings(now)]
+    found = [Unsafe(f"{each.what}: {each.would_do}", _where(each)) for each in findings(now)]
     doubtful = [
-        f"{called(joints, key)} {wrong}: do not run on it"
+        Unsafe(f"{called(now.book.joints, key)} {wrong}: do not run on it", joint_place(key))
         for key, wrong in not_to_be_trusted(now).items()
     ]
-    cautions = {
-        caution.name: caution.never
-        for each in opened
-        for caution in now.book.cautions_for(joints[each["joint"]])
-    }
-    return [*found, *doubtful, *(f"{name}: {never}" for name, never in cautions.items())]
+    return (*found, *doubtful)
+
+
+def cautions_open(now: MachineNow) -> tuple[Caution, ...]:
+    """What can hurt at the joints that stand open, each once."""
+    from shimstock.trade.reach.next_things import longest_open
+
+    met = (now.book.cautions_for(now.book.joints[key]) for key in longest_open(now))
+    return tuple({each.name: each for cautions in met for each in cautions}.values())
+
+
+def _where(found: Finding) -> str:
+    if found.kind == "set":
+        return ""
+    return joint_place(found.where) if found.kind == "joint" else piece_place(found.where, "")
 
 
 @dataclass(frozen=True)
@@ -107,35 +134,48 @@ def to_do(now: MachineNow) -> tuple[ToDo, ...]:
     return tuple(ToDo(_said(now, thing), _place(thing)) for thing in next_things(now))
 
 
-def where_was_i(seen: Seen, last: DiaryEntry | None) -> str:
-    """Where one was with a machine, in a sentence or two.
+def where_was_i(seen: Seen, last: DiaryEntry | None, before: Sequence[DiaryEntry] = ()) -> str:
+    """Where one was with a machine, in a few sentences.
 
     last: the last entry of its diary; None where nothing was written yet.
+    before: entries before it, the latest first; those of the same evening are told too.
     """
+    told = [_evening(seen.now, last, before)] if last else []
+    following = (f"Next: {each.says}." for each in seen.to_do[:1])
+    return " ".join([*told, _stands_open(seen.now), *following])
+
+
+def _evening(now: MachineNow, last: DiaryEntry, before: Sequence[DiaryEntry]) -> str:
+    from django.utils.timezone import localdate
+
+    day = localdate(last.at)
+    when = "Today" if day == now.today else f"On {day.day} {day:%b}"
+    earlier = [each for each in before if localdate(each.at) == day]
+    told = f"{when} {last.who}: {last.says}"
+    if not earlier:
+        return told
+    further = f" And {count_of(len(earlier) - 1, 'thing')} more." if earlier[1:] else ""
+    return f"{told} Before that: {earlier[0].says}{further}"
+
+
+def _stands_open(now: MachineNow) -> str:
+    """The joint that has stood open longest, first among those that nobody covered."""
     from shimstock.trade.reach.next_things import longest_open
 
-    now = seen.now
-    told = [f"{_when(last, now)} {last.who}: {last.says}"] if last else []
     opened = longest_open(now)
     if not opened:
-        told.append("Nothing stands open.")
-    else:
-        longest, days = called(now.book.joints, opened[0]), _days(now, opened[0])
-        others = f", and {count_of(len(opened) - 1, 'other')}" if opened[1:] else ""
-        told.append(f"{longest} stands open{days}{others}.")
-    return " ".join([*told, *(f"Next: {each.says}." for each in seen.to_do[:1])])
+        return "Nothing stands open."
+    bare = [key for key in opened if not now.joint(key).covered]
+    named, days = called(now.book.joints, (bare or opened)[0]), _days(now, (bare or opened)[0])
+    others = f"; {count_of(len(opened) - 1, 'other')} too" if opened[1:] else ""
+    return f"{named} stands open{days}, {'not covered' if bare else 'covered'}{others}."
 
 
 def _days(now: MachineNow, joint: str) -> str:
     since = now.joint(joint).since
-    return f" since {count_of((now.today - since).days, 'day')}" if since else ""
-
-
-def _when(entry: DiaryEntry, now: MachineNow) -> str:
-    from django.utils.timezone import localdate
-
-    day = localdate(entry.at)
-    return "Today" if day == now.today else f"On {day.day} {day:%b}"
+    if since is None or since == now.today:
+        return " since today" if since else ""
+    return f" for {count_of((now.today - since).days, 'day')}"
 
 
 def _place(thing: NextThing) -> str:

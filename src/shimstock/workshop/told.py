@@ -37,19 +37,24 @@ def bags_of(machine: Machine, place: str) -> list[Bag]:
 
 
 def told_of(machine: Machine, place: str, most: int) -> list[DiaryEntry]:
-    """The last entries of the diary that are about a place or a note on it, the latest first."""
-    from django.db.models import TextField
+    """The last entries of the diary about a place, a note on it or a photo of it, latest first."""
+    from django.db.models import Q, TextField
     from django.db.models.functions import Cast
 
     entries = machine.diary.alias(said=Cast("places", TextField()))
-    held = entries.filter(said__contains=f'{place}"')  # a list of quoted texts, as it is stored
+    itself = Q(said__contains=f'{place}"')  # a list of quoted texts, as it is stored
+    held = entries.filter(itself | Q(said__contains=f"photo:{place}:"))
     return _named_exactly(held.defer("before", "after", "sent").order_by("-pk"), place, most)
 
 
 def _named_exactly(entries: Iterable[DiaryEntry], place: str, most: int) -> list[DiaryEntry]:
     """Only entries that name the place itself: text alone may also end like another's name."""
-    names = {place, f"note:{place}"}
-    return [entry for entry in entries if names.intersection(entry.places)][:most]
+    names, photo = {place, f"note:{place}"}, f"photo:{place}:"
+    return [
+        entry
+        for entry in entries
+        if any(each in names or each.startswith(photo) for each in entry.places)
+    ][:most]
 
 
 def shelves_of(machine: Machine) -> list[Shelf]:

@@ -1,7 +1,10 @@
 """A part's page: how its pieces stand, and what may become of them."""
 
+import re
+
 from shimstock.workshop import acts
 from shimstock.workshop.looking import see
+from workshop.shed_book import TEXT
 
 
 def moved(pages, **fields):
@@ -53,3 +56,45 @@ def test_another_piece_is_shown_when_it_is_asked_for(pages):
 def test_a_part_is_found_by_its_mark_and_an_unknown_one_is_said(pages):
     assert "Pump" in pages.get("/m/grey/part/P5/").content.decode()
     assert pages.get("/m/grey/part/magneto/").status_code == 404
+
+
+def test_a_refused_form_keeps_a_tick_that_was_taken_away(pages):
+    acts.move_piece(
+        machine="grey", part="pump", piece="left", to="off", proved_pair=True, who="Ben"
+    )
+    asked = pages.get("/m/grey/part/pump/?piece=left").content.decode()
+    refused = moved(pages, piece="left", to="in the post", set="pumps").content.decode()
+    ticked = re.compile(r'name="proved_pair" checked')
+
+    assert ticked.search(asked)
+    assert not ticked.search(refused)
+
+
+def test_after_a_move_the_same_piece_is_shown_whatever_its_name(pages):
+    text = TEXT.replace("[left, right]", "[left, L & R]")
+    acts.add_machine(slug="red", name="Red", book_text=text, who="Ann")
+    sent = {"form": "a-form", "piece": "L & R", "to": "off"}
+
+    answer = pages.post("/m/red/part/pump/", sent)
+    html = pages.get(answer.headers["Location"]).content.decode()
+
+    assert '<input type="hidden" name="piece" value="L &amp; R">' in html
+
+
+def test_each_piece_to_choose_says_its_state_in_words(pages):
+    acts.move_piece(machine="grey", part="pump", piece="right", to="off", who="Ben")
+
+    html = pages.get("/m/grey/part/pump/?piece=left").content.decode()
+    choice = html[html.index('class="pieces"') : html.index("</nav>", html.index('class="pieces"'))]
+
+    assert "fitted" in choice and "off" in choice
+
+
+def test_somebody_elses_change_in_between_is_told_and_nothing_is_lost(pages, grey):
+    acts.move_piece(machine="grey", part="pump", piece="left", to="off", who="Ben")
+
+    answer = moved(pages, piece="left", to="wanted", note="mine", seen=str(grey.pk))
+    html = answer.content.decode()
+
+    assert answer.status_code == 422
+    assert "Somebody else changed this" in html and "Ben" in html and "mine" in html

@@ -67,7 +67,7 @@ def test_many_at_once_are_kept_with_the_form_alone(client, shed):
     assert (shed / "photos" / first.file).read_bytes() == picture(1)
     assert first.file == f"{first.sha256[:2]}/{sha256(picture(1)).hexdigest()}.jpg"
     page = client.get(answer.url).content.decode()
-    assert page.count("Photo of side cover to case (J2), before.") == 2
+    assert page.count("Photo of side cover to case (J2), before.") == 4  # said, and in its diary
     assert 'alt="side cover to case (J2), before, 3 Oct 2026, by Ann"' in page
 
 

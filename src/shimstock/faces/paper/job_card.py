@@ -201,6 +201,7 @@ def _fastening(each: Fasteners) -> dict[str, str]:
     return {
         "what": sized + (f", grade {each.grade}" if each.grade else ""),
         "torque": each.torque.typed if each.torque else "",
+        "page": "" if each.page is None else str(each.page),
         "note": each.note or "",
     }
 

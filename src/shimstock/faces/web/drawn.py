@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass
 
+from shimstock.faces.paper.signs import JOINT_SIGNS, PART_SIGNS, Sign
 from shimstock.faces.paper.tree import Row, joint_label, panels
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.machine.words import JointWord, PartWord
@@ -23,6 +24,11 @@ class DrawnJoint:
     bare: bool
     """Open and not covered."""
 
+    @property
+    def at_rest(self) -> bool:
+        """Nobody has touched it."""
+        return self.word in AT_REST
+
 
 @dataclass(frozen=True)
 class DrawnPart:
@@ -35,6 +41,11 @@ class DrawnPart:
     on: str
     """The part it sits on, where that stands in another group."""
 
+    @property
+    def at_rest(self) -> bool:
+        """Nobody has touched any piece of it."""
+        return AT_REST.issuperset(self.words)
+
 
 @dataclass(frozen=True)
 class DrawnRow:
@@ -46,18 +57,24 @@ class DrawnRow:
 
 
 @dataclass(frozen=True)
+class Count:
+    """How many bear one sign. word: one of the states drawn with it. says: what they all mean."""
+
+    word: JointWord | PartWord
+    number: int
+    says: str
+
+
+@dataclass(frozen=True)
 class DrawnGroup:
     """One group of the book."""
 
     title: str
     rows: tuple[DrawnRow, ...]
-    counts: tuple[tuple[JointWord | PartWord, int], ...]
-    """How many joints and pieces stand in each state other than undisturbed and fitted."""
-
-    @property
-    def bare(self) -> bool:
-        """Whether a joint in it stands open and is not covered."""
-        return any(row.joint.bare for row in self.rows if row.joint)
+    counts: tuple[Count, ...]
+    """How many joints and pieces stand otherwise than undisturbed and fitted."""
+    unfolded: bool
+    """A joint in it stands open and is not covered, or is among those moved last."""
 
 
 @dataclass(frozen=True)
@@ -86,12 +103,31 @@ def _group(now: MachineNow, title: str, rows: tuple[Row, ...]) -> DrawnGroup:
         DrawnRow(len(row.rails), _joint(now, row.joint), _part(now, row.part, row.on))
         for row in rows
     )
-    words: Counter[JointWord | PartWord] = Counter(
-        [row.joint.word for row in found if row.joint]
-        + [piece.word for row in rows if row.part for piece in now.pieces_of(row.part).values()]
-    )
-    counts = tuple((word, count) for word, count in words.items() if word not in AT_REST)
-    return DrawnGroup(title, found, counts)
+    joints = [row.joint for row in found if row.joint]
+    pieces = [piece for row in rows if row.part for piece in now.pieces_of(row.part).values()]
+    counts = _counts([each.word for each in joints] + [each.word for each in pieces])
+    last = _moved_last(now)
+    unfolded = any(each.bare or each.key in last for each in joints)
+    return DrawnGroup(title, found, counts, unfolded)
+
+
+def _counts(words: list[JointWord | PartWord]) -> tuple[Count, ...]:
+    """States other than at rest, those together that share a sign."""
+    moved = [word for word in words if word not in AT_REST]
+    numbers = Counter(_sign(word) for word in moved)
+    first = {_sign(word): word for word in reversed(moved)}
+    return tuple(Count(first[sign], number, sign.word) for sign, number in numbers.items())
+
+
+def _sign(word: JointWord | PartWord) -> Sign:
+    return JOINT_SIGNS[word] if isinstance(word, JointWord) else PART_SIGNS[word]
+
+
+def _moved_last(now: MachineNow) -> frozenset[str]:
+    """Joints that came to stand as they do on the last day on which any did."""
+    days = {key: joint.since for key, joint in now.joints.items() if joint.since}
+    last = max(days.values(), default=None)
+    return frozenset(key for key, day in days.items() if day == last)
 
 
 def _joint(now: MachineNow, key: str | None) -> DrawnJoint | None:

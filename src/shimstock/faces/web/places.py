@@ -28,7 +28,7 @@ def address_of(place: str, slug: str) -> str:
         case "bag":
             return reverse("bags", args=[slug])
         case "photo":
-            return reverse("photos", args=[slug])
+            return _asking(reverse("photos", args=[slug]), about=which.rpartition(":")[0])
         case "answer":
             return reverse("gates", args=[slug])
         case "note":

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 def fastened_by(joint: Joint) -> str:
     """All fastenings of a joint: 5 bolts 7/16-14 UNC, 38 lbf.ft (stand-in).
 
-    A joint in a book bears no page, so a torque always counts as a stand-in.
+    A torque without a page of the maker's book counts as a stand-in.
     """
     return "; ".join(_fastening(each) for each in joint.fasteners)
 
@@ -26,4 +26,5 @@ def tightened(joint: Joint) -> list[str]:
 def _fastening(each: Fasteners) -> str:
     several = f"{each.count} {each.what}s" if each.count > 1 else f"1 {each.what}"
     sized = f"{several} {each.thread}" if each.thread else several
-    return f"{sized}, {each.torque.typed} (stand-in)" if each.torque else sized
+    whose = "stand-in" if each.page is None else f"page {each.page}"
+    return f"{sized}, {each.torque.typed} ({whose})" if each.torque else sized

@@ -21,6 +21,9 @@ GAPS = frozenset({"-", "–", "—", "−"})
 """What a person types for a place that was not read."""
 
 
+OTHERS, FAR, APART = 3, 2, 4
+"""A value is far from at least so many others, by so many times the figures' span and theirs."""
+
 INTO_A_GAP = ("feeler", "crushable", "gauge strip", "dial")
 """What reads a clearance directly, as a book names it; the first where it names none of them."""
 
@@ -55,7 +58,7 @@ def understand(
     unit, such as the median of other readings of it; it puts the likeliest slip first.
     each: how many readings every number is the mean of.
     Raises NotUnderstood for a wrong number of readings or text that cannot be read, and
-    SlippedDigit for a value that the figure can hardly have.
+    SlippedDigit for a value that the figure can hardly have, or that stands far from the others.
     """
     _as_many_as_wanted(figure, typed)
     unit = figure.measured_in
@@ -65,6 +68,7 @@ def understand(
     bounds = None if meant else plausible(figure)
     if bounds is not None:
         _refuse_slips(figure, typed, values, bounds, near)
+        _refuse_strays(figure, typed, values, bounds)
     gauge = in_unit(instrument, unit) if instrument else _by_the_book(figure, typed)
     return Reading(figure_key, tuple(typed), values, unit, gauge, meant, each)
 
@@ -121,6 +125,35 @@ def _refuse_slips(
             f"{with_article(figure.name)} can hardly leave: a slipped digit? If it is meant, say so"
         )
         raise SlippedDigit(text, wrong.strip(), tuple(likely), unit)
+
+
+def _refuse_strays(
+    figure: Figure, typed: Sequence[str], values: Sequence[float | None], bounds: Range
+) -> None:
+    """Refuse a value far from those at the other places where two digits changed bring it back.
+
+    Far is farther than the book's figures span twice over, and than the others lie apart
+    four times over. Source: common practice, no source.
+    """
+    band, unit = limit_band(figure), figure.measured_in
+    if figure.at is None or band is None or bounds.low is None or bounds.high is None:
+        return
+    for at, (text, value) in enumerate(zip(typed, values, strict=True)):
+        others = [each for place, each in enumerate(values) if place != at and each is not None]
+        if value is None or len(others) < OTHERS:
+            continue
+        low, high = min(others), max(others)
+        if abs(value - median(others)) <= max(FAR * band, APART * (high - low)):
+            continue
+        likely = slips(
+            value, unit, low - band, high + band, typed=text, near=median(others), band=band
+        )
+        if likely:
+            wrong = (
+                f"at {figure.at.labels[at]} is far from the others, {show(low, unit)} to "
+                f"{show(high, unit)}: a slipped digit? If it is meant, say so"
+            )
+            raise SlippedDigit(text, wrong, tuple(likely), unit)
 
 
 def _by_the_book(figure: Figure, typed: Sequence[str]) -> Instrument:

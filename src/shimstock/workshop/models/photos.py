@@ -33,8 +33,8 @@ class Photo(Kept):
 
     @property
     def place(self) -> str:
-        """The picture itself: two pictures of one joint do not collide."""
-        return photo_place(self.file)
+        """The picture there: two pictures of one joint do not collide."""
+        return photo_place(self.about, self.file)
 
     def __str__(self) -> str:
         return f"{self.about} {self.moment}".strip()

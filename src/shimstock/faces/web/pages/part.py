@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from django.http import HttpResponse
-from django.urls import path, reverse
+from django.urls import path
 
 from shimstock.faces.web.act import do_and_show, page
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.pages.photos import photos_of
+from shimstock.faces.web.places import address_of
 from shimstock.faces.web.wrong import NOT_DONE, Wrong
 from shimstock.workshop import acts
 from shimstock.workshop.at_part import at_part
@@ -25,7 +26,7 @@ def part(asked: Asked, slug: str, part: str) -> HttpResponse:
     return do_and_show(
         asked,
         lambda: _moved(asked, slug, key),
-        then=f"{reverse('part', args=[slug, key])}?piece={asked.POST.get('piece', '')}",
+        then=address_of(piece_place(key, str(asked.POST.get("piece", ""))), slug),
         again=lambda wrong: _shown(asked, slug, part, wrong),
     )
 

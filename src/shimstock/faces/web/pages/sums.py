@@ -100,7 +100,7 @@ def _near(typed: str) -> dict[str, list[Sum]]:
 
 
 def _worked_out(sum_: Sum, wants: sum_form.Asked) -> tuple[Done | None, Exception | None]:
-    """The sum's answer, or why there is none; neither where nothing was typed."""
+    """The sum's answer, or why there is none; neither while nothing of its own was typed."""
     if not wants.anything:
         return None, None
     try:
@@ -108,7 +108,8 @@ def _worked_out(sum_: Sum, wants: sum_form.Asked) -> tuple[Done | None, Exceptio
     except Exception as error:
         if explained(error) is None:
             raise
-        return None, error
+        still_to_type = not wants.typed and isinstance(error, NotUnderstood)
+        return None, None if still_to_type else error
 
 
 def _work_out(sum_: Sum, wants: sum_form.Asked) -> Done:
