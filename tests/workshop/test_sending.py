@@ -102,3 +102,17 @@ def test_readings_of_two_liners_do_not_meet_in_what_follows_from_both(machine, d
     )
 
     assert send_once(Sending("a-form", {}, seen=seen), lambda: mine().entry).repeated is False
+
+
+def test_of_two_sendings_at_once_the_slower_is_told_that_it_is_done(machine, open_hood):
+    """The act is refused for what the other sending did a moment before: no error of anybody's."""
+    sending = Sending("a-form", {}, seen=latest())
+
+    def after_the_other():
+        send_once(sending, open_hood)
+        return open_hood()
+
+    sent = send_once(sending, after_the_other)
+
+    assert sent.repeated is True
+    assert DiaryEntry.objects.filter(act="open").count() == 1

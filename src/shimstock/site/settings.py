@@ -48,6 +48,7 @@ APPEND_SLASH = True
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "shimstock.faces.web.headers.OnlyFromTheShed",
+    "shimstock.faces.web.headers.NotTooLarge",
     "shimstock.faces.web.headers.SmallerText",
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",

@@ -38,7 +38,7 @@ def _dotted(version: tuple[int, ...]) -> str:
 
 def _check_folder(shed: Path) -> None:
     try:
-        shed.mkdir(parents=True, exist_ok=True)
+        shed.mkdir(mode=0o700, parents=True, exist_ok=True)  # it holds the keys of who is signed in
         with tempfile.TemporaryFile(dir=shed):  # asks the disk itself, not only the permissions
             pass
         database = shed / DATABASE

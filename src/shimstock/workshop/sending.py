@@ -8,8 +8,6 @@ from contextvars import ContextVar
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from django.db import IntegrityError
-
 if TYPE_CHECKING:
     from shimstock.workshop.models import DiaryEntry
 
@@ -79,8 +77,9 @@ def send_once(sending: Sending, act: Callable[[], DiaryEntry]) -> Sent:
     try:
         with _sending(sending):
             return Sent(act())
-    except IntegrityError:
-        if (entry := _stored(sending)) is not None:  # the other sending was quicker
+    except Exception:
+        # The other sending may have been quicker: then the act is refused for what that one did.
+        if (entry := _stored(sending)) is not None:
             return Sent(entry, repeated=True)
         raise
 

@@ -100,6 +100,18 @@ def test_where_was_i_tells_the_whole_of_one_evening_and_no_other(grey):
     assert "And 1 thing more." in said
 
 
+def test_where_was_i_names_what_is_bare_before_what_has_stood_longer(grey):
+    acts.open_joint(machine="grey", joint="J1", who="Ben", at=MONDAY)
+    acts.cover_joint(machine="grey", joint="J1", who="Ben", at=MONDAY)
+    assert "hood to case (J1) stands open" in where_was_i(see("grey"), None)
+    acts.open_joint(machine="grey", joint="J3", who="Ben", at=MONDAY + WEEK)
+
+    said = where_was_i(see("grey"), None)
+
+    assert "sump to case (J3) stands open" in said
+    assert "not covered; 1 other too." in said
+
+
 def test_where_was_i_of_a_machine_that_nobody_touched(pages):
     html = pages.get("/m/grey/").content.decode()
 

@@ -4,6 +4,7 @@ import pytest
 from django.core.files.uploadedfile import SimpleUploadedFile
 from django.test.utils import CaptureQueriesContext
 
+from shimstock.faces.web.found import MOST_FOUND
 from shimstock.faces.web.pages.shed import MANY
 from shimstock.workshop import acts
 from shimstock.workshop.looking import see
@@ -165,3 +166,27 @@ def test_a_name_that_is_taken_is_refused(pages):
 
     assert answer.status_code == 422
     assert "is here already" in answer.content.decode()
+
+
+def test_finding_in_the_whole_shed_asks_no_more_for_many_machines(
+    pages, django_assert_max_num_queries
+):
+    for number in range(8):
+        acts.add_machine(slug=f"m{number}", name=f"M {number}", book_text=TEXT, who="Ann")
+
+    with django_assert_max_num_queries(12):
+        html = pages.get("/find/", {"q": "pump"}).content.decode()
+
+    assert html.count("/part/pump/") == 9
+
+
+def test_no_more_is_found_than_can_be_read(pages):
+    html = pages.get("/find/", {"q": "o"}).content.decode()
+    assert "another word finds fewer" not in html
+    for number in range(8):
+        acts.add_machine(slug=f"m{number}", name=f"M {number}", book_text=TEXT, who="Ann")
+
+    html = pages.get("/find/", {"q": "o"}).content.decode()
+
+    assert html.count("<li><a") == MOST_FOUND
+    assert "another word finds fewer" in html

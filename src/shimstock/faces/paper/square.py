@@ -56,7 +56,11 @@ def square_of(address: str, room: float) -> QRCode:
     """
     import segno
 
-    made = segno.make(address, error="m", micro=False)
+    try:
+        made = segno.make(address, error="m", micro=False)
+    except segno.DataOverflowError:
+        would = ("a shorter address",)
+        raise NotUnderstood(f"{address[:40]}…", "is too long for any label", would) from None
     across = made.symbol_size(border=QUIET)[0]
     if room / across < SMALLEST:
         wrong = f"is too long for a label: its squares would be {room / across:.2f} mm"

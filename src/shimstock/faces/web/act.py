@@ -7,13 +7,16 @@ its own key, and `seen`, the latest entry in the diary when the page was made.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
 
 from django.contrib import messages
 from django.http import HttpResponse, HttpResponseRedirect
 from django.shortcuts import render
+from django.utils import timezone
 
 from shimstock.faces.web.asked import Asked
+from shimstock.faces.web.whole_number import whole_number
 from shimstock.faces.web.wrong import Wrong, explained
 from shimstock.workshop.looking import Seen
 from shimstock.workshop.models import DiaryEntry
@@ -21,6 +24,10 @@ from shimstock.workshop.sending import Sending, Sent, send_once
 
 NOT_CONTENT = frozenset({"csrfmiddlewaretoken", "form", "seen", "kept_at"})
 """Fields of a form that say nothing about what is to be done."""
+
+
+MOST_TOLD = 5
+A_WHILE, KEPT_LONGEST = timedelta(minutes=1), timedelta(days=90)
 
 
 @dataclass(frozen=True)
@@ -42,7 +49,18 @@ def do(asked: Asked, act: Callable[[], DiaryEntry]) -> Done:
         wrong = explained(error)
         if wrong is None:
             raise
-        return Done(wrong=wrong)
+        return Done(wrong=_with_what_others_did(asked, wrong))
+
+
+def _with_what_others_did(asked: Asked, wrong: Wrong) -> Wrong:
+    """What is refused may be so because of others: say what they wrote since the page was made."""
+    sent, match = sending(asked), asked.resolver_match
+    slug = match.kwargs.get("slug") if match else None
+    if wrong.meanwhile or sent.seen is None or not slug:
+        return wrong
+    others = DiaryEntry.objects.filter(machine__slug=slug, pk__gt=sent.seen).exclude(who=asked.who)
+    told = tuple(f"{entry.who}: {entry.says}" for entry in others.order_by("pk")[:MOST_TOLD])
+    return replace(wrong, meanwhile=told, typed=sent.content) if told else wrong
 
 
 def sending(asked: Asked) -> Sending:
@@ -52,12 +70,25 @@ def sending(asked: Asked) -> Sending:
         for name in sorted(asked.POST)
         if name not in NOT_CONTENT
     }
-    seen = str(asked.POST.get("seen", ""))
     return Sending(
         key=str(asked.POST.get("form", "")),
         content={"page": [asked.path], **content},
-        seen=int(seen) if seen.isdigit() else None,
+        seen=whole_number(str(asked.POST.get("seen", ""))),
     )
+
+
+def typed_at(asked: Asked) -> datetime | None:
+    """When a form was typed that was kept on the phone a while; None for one just sent.
+
+    The phone's clock is believed only where it says a time that can be: not to come, and not
+    longer ago than a phone keeps anything.
+    """
+    try:
+        typed = datetime.fromisoformat(str(asked.POST.get("kept_at", "")))
+        ago = timezone.now() - typed
+    except (ValueError, TypeError, OverflowError):
+        return None
+    return typed if A_WHILE < ago < KEPT_LONGEST else None
 
 
 def do_and_show(

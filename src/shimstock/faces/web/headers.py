@@ -2,15 +2,21 @@
 
 from collections.abc import Callable
 
+from django.conf import settings
 from django.http import HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.middleware.gzip import GZipMiddleware
+
+from shimstock.faces.web.whole_number import whole_number
 
 POLICY = (
     "default-src 'self'; img-src 'self' blob: data:; object-src 'none'; base-uri 'none'; "
     "form-action 'self'; frame-ancestors 'none'"
 )
 """Which files a page may load, for the browser to hold it to."""
+
+MOST, MOST_OF_A_STRANGER = 400 * 2**20, 2**20
+"""Bytes of a form with its photos; of one by somebody who has not signed in."""
 
 TEXT = ("text/", "application/json", "application/javascript", "image/svg")
 
@@ -28,6 +34,21 @@ class OnlyFromTheShed:
         if not response.has_header("Cache-Control"):
             response.headers["Cache-Control"] = "private, no-cache"
         return response
+
+
+class NotTooLarge:
+    """Turns away what is larger than anybody sends, before it is read."""
+
+    def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
+        self.get_response = get_response
+
+    def __call__(self, request: HttpRequest) -> HttpResponse:
+        """Answer; 413 where too much is on its way."""
+        said = whole_number(request.META.get("CONTENT_LENGTH") or "0")
+        known = request.COOKIES.get(settings.SESSION_COOKIE_NAME) or not settings.SERVING.sign_in
+        if said is None or said > (MOST if known else MOST_OF_A_STRANGER):
+            return HttpResponse("That is more than the shed takes at once.", status=413)
+        return self.get_response(request)
 
 
 class SmallerText(GZipMiddleware):

@@ -30,7 +30,8 @@ class Wrong:
 
     slip: it looks like a slip of the finger; the form may be sent again as meant.
     meanwhile: what others wrote since the page was made. latest: the last entry among them.
-    first, second: two contents of one form.
+    first, second: two contents of one form. typed: what the form held, where its page shows another
+    form by now.
     """
 
     reasons: tuple[str, ...]
@@ -40,6 +41,7 @@ class Wrong:
     latest: int | None = None
     first: Content | None = None
     second: Content | None = None
+    typed: Content | None = None
     not_there: bool = False
 
 

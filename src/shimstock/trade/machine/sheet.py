@@ -80,13 +80,37 @@ def read_sheet(text: str, file: str) -> Sheet:
         node = yaml.compose(text, Loader=_Loader)
     except yaml.MarkedYAMLError as error:
         raise BookErrors([_not_yaml(text, file, error)]) from None
+    except yaml.reader.ReaderError as error:
+        raise BookErrors([_not_text(text, file, error)]) from None
     if not isinstance(node, yaml.MappingNode):
         wrong, would = "is not a book", "a line such as 'book: my-tractor' must come first"
+        raise BookErrors([Problem(file, 1, "the whole file", text.strip()[:40], wrong, would)])
+    if _too_many(node):
+        wrong, would = "names itself, or much over and over", "write it out where it is meant"
         raise BookErrors([Problem(file, 1, "the whole file", text.strip()[:40], wrong, would)])
     lines: Lines = {}
     problems: list[Problem] = []
     data = _plain(node, (), file, lines, problems)
     return Sheet(data, (lines,), tuple(problems))
+
+
+MOST_ENTRIES = 200_000
+"""As many as no book has: what is named again and again grows beyond any machine."""
+
+
+def _too_many(root: yaml.Node) -> bool:
+    """Whether a sheet, written out in full, holds more than any book, or itself."""
+    counted: dict[int, int] = {}
+
+    def count(node: yaml.Node) -> int:
+        if id(node) not in counted:
+            counted[id(node)] = MOST_ENTRIES + 1  # while it is counted: met again, it holds itself
+            held = node.value if isinstance(node, yaml.CollectionNode) else ()
+            flat = (each for item in held for each in (item if type(item) is tuple else (item,)))
+            counted[id(node)] = 1 + sum(map(count, flat))
+        return counted[id(node)]
+
+    return count(root) > MOST_ENTRIES
 
 
 _INDENT_WITH_TAB = re.compile(r" *\t")
@@ -112,6 +136,13 @@ def _not_yaml(text: str, file: str, error: yaml.MarkedYAMLError) -> Problem:
     wrong = f"cannot be read: {error.problem or error.context}"
     would = "check the indent, the colon and its space, and that brackets and quotes are closed"
     return Problem(file, line + 1, "this line", found, wrong, would)
+
+
+def _not_text(text: str, file: str, error: yaml.reader.ReaderError) -> Problem:
+    line = text.count("\n", 0, error.position) + 1
+    found = f"character {error.position - text.rfind(chr(10), 0, error.position)}"
+    wrong, would = "is none of a text", "save the book as plain text (UTF-8)"
+    return Problem(file, line, "this line", found, wrong, would)
 
 
 def _quoted(text: str) -> str:

@@ -82,9 +82,15 @@ def add_piece(upload: Upload, offset: int, piece: bytes) -> Arrived | None:
     if offset + len(piece) > upload.length:
         raise arriving.NotNext(offset_of(upload))
     offset_of(upload)
-    if arriving.add(settings.SHED, upload.key, offset, piece) < upload.length:
-        return None
-    return _keep(upload)
+    try:
+        if arriving.add(settings.SHED, upload.key, offset, piece) < upload.length:
+            return None
+        return _keep(upload)
+    except FileNotFoundError:  # the same piece came twice at once, and the other one kept it
+        upload.refresh_from_db()
+        if upload.kept_as is None:
+            raise NotFound("photo on its way", upload.name, []) from None
+        return Arrived(upload.kept_as, "It is kept already.")
 
 
 def _keep(upload: Upload) -> Arrived:

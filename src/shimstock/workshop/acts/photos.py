@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 
 MOMENTS = ("before", "after", "")
 NAME_LETTERS = 200
+FIRST_CAMERA = 1975  # the year of the first digital one
 
 
 class KeptAlready(Refused):
@@ -98,7 +99,10 @@ def _refuse_a_second(pen: Pen, place: str, picture: Picture, called: str) -> Non
 
 
 def _taken(picture: Picture, pen: Pen) -> datetime:
-    """When it was taken; by the clock in the shed where the camera named no offset."""
-    if picture.taken is None:
+    """When it was taken; by the clock in the shed where the camera named no offset.
+
+    When it was kept, where the camera says nothing or a time that no camera can have seen.
+    """
+    if picture.taken is None or not FIRST_CAMERA <= picture.taken.year <= pen.at.year + 1:
         return pen.at
     return make_aware(picture.taken) if is_naive(picture.taken) else picture.taken

@@ -125,7 +125,7 @@ def _fill(shed: Path, out: IO[bytes], progress: Progress | None) -> Made:
     with TemporaryDirectory(dir=shed, prefix=".archive-") as bench:
         copy = Path(bench, DATABASE)
         _copy_database(copy)
-        _leave_secrets_out(copy)
+        leave_secrets_out(copy)
         names = sorted(_files(shed))
         lying = {DATABASE: copy} | {name: shed / name for name in names}
         _check_room(shed, sum(path.stat().st_size for path in lying.values()))
@@ -172,7 +172,7 @@ def _copy_database(copy: Path) -> None:
         connection.connection.backup(target, progress=look)
 
 
-def _leave_secrets_out(copy: Path) -> None:
+def leave_secrets_out(copy: Path) -> None:
     """Take out of a copy what lets people in; not a byte of it stays in the file."""
     with closing(sqlite3.connect(copy, isolation_level=None)) as database:
         database.execute("PRAGMA journal_mode=DELETE")

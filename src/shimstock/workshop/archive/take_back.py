@@ -14,7 +14,13 @@ from pathlib import Path
 from zipfile import ZIP_DEFLATED, ZIP_STORED, BadZipFile, ZipFile, ZipInfo
 from zlib import error as DamagedPacking
 
-from shimstock.workshop.archive.make import AT_A_TIME, COUNTED, Progress, megabytes
+from shimstock.workshop.archive.make import (
+    AT_A_TIME,
+    COUNTED,
+    Progress,
+    leave_secrets_out,
+    megabytes,
+)
 from shimstock.workshop.archive.manifest import (
     DATABASE,
     NAME,
@@ -130,10 +136,11 @@ def _unpack_beside(
 ) -> None:
     shed.parent.mkdir(parents=True, exist_ok=True)
     half = shed.with_name(f".{shed.name}.{secrets.token_hex(4)}.part")
-    half.mkdir()
+    half.mkdir(mode=0o700)
     try:
         _unpack(packed, manifest, half, progress)
         _check_database(half / DATABASE, manifest)
+        leave_secrets_out(half / DATABASE)  # whoever made the archive brings no way in
         if shed.exists():
             shed.rmdir()  # empty, or this refuses
         half.rename(shed)

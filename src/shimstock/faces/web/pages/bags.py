@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from django.http import HttpResponse, HttpResponseRedirect
-from django.urls import path, reverse
+from django.urls import NoReverseMatch, path, reverse
 from django.utils.http import urlencode
 
 from shimstock.faces.web.act import page
@@ -59,7 +59,17 @@ def _wanted(shelves: list[Shelf], shelf: str, number: str) -> list[Shelf]:
 
 
 def _page_of(labelled: Labelled) -> str:
-    """The page of a joint or part; of a bag the page of what it is of, where its photos stand."""
+    """The page of a joint or part; of a bag the page of what it is of, where its photos stand.
+
+    Raises NotFound for what no label can name.
+    """
+    try:
+        return _address_of(labelled)
+    except NoReverseMatch:
+        raise NotFound("label", labelled.which, []) from None
+
+
+def _address_of(labelled: Labelled) -> str:
     slug, which = labelled.machine, labelled.which
     if labelled.kind == JOINT:
         return reverse("joint", args=[slug, which])

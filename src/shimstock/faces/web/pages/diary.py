@@ -10,6 +10,7 @@ from shimstock.faces.web.act import do_and_show, page
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.pages.photos import last_photo
 from shimstock.faces.web.places import address_of
+from shimstock.faces.web.whole_number import whole_number
 from shimstock.faces.web.wrong import NOT_DONE, Wrong
 from shimstock.workshop import acts, diary_told
 from shimstock.workshop.acts.undoing import why_not_undo
@@ -47,12 +48,11 @@ def diary(asked: Asked, slug: str) -> HttpResponse:
 
 
 def _wanted(asked: Asked) -> Wanted:
-    before = str(asked.GET.get("before", ""))
     return Wanted(
         who=str(asked.GET.get("who", "")),
         about=str(asked.GET.get("about", "")),
         words=str(asked.GET.get("q", "")),
-        before=int(before) if before.isdecimal() else None,
+        before=whole_number(str(asked.GET.get("before", ""))),
     )
 
 

@@ -5,6 +5,7 @@ from django.urls import path
 from django.utils.timezone import localtime
 
 from shimstock.faces.web.asked import Asked
+from shimstock.faces.web.whole_number import whole_number
 from shimstock.workshop.models import DiaryEntry
 
 NOTHING_NEW = 204
@@ -13,10 +14,10 @@ MOST = 5
 
 def live(asked: Asked) -> HttpResponse:
     """The entries since `since`, of one machine or of all; nothing where there are none."""
-    since = asked.GET.get("since", "")
-    if not since.isdigit():
+    since = whole_number(asked.GET.get("since", ""))
+    if since is None:
         return HttpResponse(status=NOTHING_NEW)
-    entries = DiaryEntry.objects.filter(pk__gt=int(since)).order_by("-pk")
+    entries = DiaryEntry.objects.filter(pk__gt=since).order_by("-pk")
     if slug := asked.GET.get("machine"):
         entries = entries.filter(machine__slug=slug)
     newest = list(entries.only("who", "at", "says")[:MOST])

@@ -49,7 +49,7 @@ def machine(asked: Asked, slug: str) -> HttpResponse:
 
 
 def _where(seen: Seen) -> str:
-    written = seen.row.diary.only("who", "at", "says").order_by("-pk")
+    written = seen.row.diary.defer("before", "after", "sent").order_by("-pk")
     entries = list(written[:AN_EVENING])
     return where_was_i(seen, entries[0] if entries else None, entries[1:])
 

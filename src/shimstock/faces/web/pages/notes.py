@@ -8,7 +8,7 @@ from django.http import HttpResponse
 from django.urls import path, reverse
 from django.views.decorators.http import require_POST
 
-from shimstock.faces.web.act import do_and_show, page
+from shimstock.faces.web.act import do_and_show, page, typed_at
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.pages.bags import bags_shown
 from shimstock.faces.web.places import address_of
@@ -34,7 +34,9 @@ def note(asked: Asked, slug: str) -> HttpResponse:
 
     return do_and_show(
         asked,
-        lambda: acts.write_note(machine=slug, about=about, text=text, who=asked.who),
+        lambda: acts.write_note(
+            machine=slug, about=about, text=text, who=asked.who, at=typed_at(asked)
+        ),
         then=_page_of(about, slug, "#notes"),
         again=again,
     )

@@ -6,7 +6,6 @@ begins, HEAD tells how much is here, PATCH brings the next piece.
 
 from __future__ import annotations
 
-import binascii
 from base64 import b64decode
 from collections.abc import Callable
 from functools import wraps
@@ -16,6 +15,7 @@ from django.http import HttpResponse
 from django.urls import reverse
 
 from shimstock.faces.web.asked import Asked
+from shimstock.faces.web.whole_number import whole_number
 from shimstock.faces.web.wrong import NOT_DONE, NOT_THERE, explained
 from shimstock.workshop.acts.arriving import Arrived, add_piece, begin_photo, offset_of
 from shimstock.workshop.models import Upload
@@ -75,7 +75,7 @@ def arriving(asked: Asked, slug: str) -> HttpResponse:
         who=asked.who,
     )
     response = HttpResponse(status=201)
-    response["Location"] = reverse("arriving-pieces", args=[slug, upload.key])
+    response["Location"] = reverse("arriving-pieces", args=[upload.for_what["machine"], upload.key])
     return response
 
 
@@ -140,8 +140,7 @@ def _said(status: int, *reasons: str) -> HttpResponse:
 
 
 def _count(asked: Asked, header: str) -> int | None:
-    said = asked.headers.get(header, "")
-    return int(said) if said.isascii() and said.isdigit() else None
+    return whole_number(asked.headers.get(header, ""))
 
 
 def _metadata(asked: Asked) -> dict[str, str] | None:
@@ -151,6 +150,6 @@ def _metadata(asked: Asked) -> dict[str, str] | None:
         name, _, value = pair.strip().partition(" ")
         try:
             told[name] = b64decode(value, validate=True).decode()
-        except (binascii.Error, UnicodeDecodeError):
+        except ValueError:  # neither base64 nor text
             return None
     return told

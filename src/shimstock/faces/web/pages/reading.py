@@ -10,7 +10,7 @@ from django.http import HttpResponse
 from django.urls import path, reverse
 from django.utils.http import urlencode
 
-from shimstock.faces.web.act import do_and_show, page
+from shimstock.faces.web.act import do_and_show, page, typed_at
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.scale import scales
 from shimstock.faces.web.wrong import NOT_DONE, Wrong
@@ -93,6 +93,7 @@ def _take(asked: Asked, at: AtFigure) -> DiaryEntry:
         figure=at.key,
         piece=at.piece,
         stage=at.stage,
+        at=typed_at(asked),
         typed=_sent(at, _texts(asked, at)),
         instrument=instrument_typed(
             at.seen.book, at.key, typed.get("with", ""), typed.get("good_to", "")

@@ -109,10 +109,13 @@
     said = now;
     bar.replaceChildren();
     bar.hidden = !kept.length && !done.length && !warn;
+    const stuck = kept.filter((item) => item.state !== "kept"), going = kept.length - stuck.length;
     if (kept.length) {
       add(bar, "p", here.length
         ? `${counted(kept)} not yet in the book, and this browser keeps nothing: stay on this page until it is sent.`
-        : `${counted(kept)} kept on this phone, not yet in the book. It is sent when the shed is in reach; the page may be closed.`);
+        : `${counted(kept)} kept on this phone, not yet in the book. ${going
+          ? `What waits for the shed is sent when it is in reach; the page may be closed.` : ""} ${stuck.length
+          ? `${stuck.length > 1 ? `${stuck.length} wait` : "One waits"} for you: see below.` : ""}`);
       const list = add(bar, "ul", "");
       for (const item of kept) line(list, item);
     } else if (warn) {
@@ -154,7 +157,12 @@
     const got = await ask(item.page);
     if (away(got)) return { state: "kept" };
     if (ledElsewhere(got, item.page)) return { state: "sign in", where: got.answer.url };
-    const mark = parsed(got.text).querySelector("input[name=csrfmiddlewaretoken]");
+    const page = parsed(got.text);
+    const there = page.getElementById("kept")?.dataset.who;
+    if (item.who && there && item.who !== there) {
+      return { state: "sign in", where: `/sign-in/?then=${encodeURIComponent(item.page)}`, why: `${item.who} typed it, and ${there} is signed in: ${item.who} sends it.` };
+    }
+    const mark = page.querySelector("input[name=csrfmiddlewaretoken]");
     return mark ? { mark: mark.value } : { state: "refused", why: `The page it was typed on cannot be had: ${got.answer.status}.` };
   };
 
@@ -209,6 +217,7 @@
     if (other && other.by !== me && other.until > Date.now()) return false;
     if (!works()) return true;
     hold();
+    if (!held()) return true; // so little room is left that the right to send cannot be written
     await new Promise((done) => setTimeout(done, 150)); // two at once: the later of them holds it
     return held()?.by === me;
   };
@@ -258,7 +267,7 @@
     return {
       form: data.get("form"), kind: form.dataset.keep, says: form.dataset.says, at: Date.now(),
       page: location.pathname + location.search, action: form.getAttribute("action") || location.href,
-      fields, state: "kept", why: "",
+      fields, state: "kept", why: "", who: document.getElementById("kept")?.dataset.who || "",
     };
   };
 

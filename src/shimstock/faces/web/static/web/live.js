@@ -39,7 +39,9 @@
       return line;
     });
     live.replaceChildren(...lines);
-    if (typing()) {
+    const text = typing() ? "" : await (await fetch(location.href, { credentials: "same-origin" })).text();
+    const page = text && new DOMParser().parseFromString(text, "text/html").getElementById("page");
+    if (typing() || !page) { // asked again: somebody may have begun while the page came
       const button = document.createElement("button");
       button.type = "button";
       button.className = "plain";
@@ -47,8 +49,19 @@
       button.addEventListener("click", () => location.reload());
       live.append(button);
     } else {
-      await htmx.ajax("GET", location.href, { target: "#page", select: "#page", swap: "outerHTML" });
+      takeAnew(page);
     }
+  };
+
+  // What the reader has opened stays open.
+  const takeAnew = (page) => {
+    const old = document.getElementById("page");
+    const name = (each) => each.id || each.querySelector("summary")?.textContent.trim();
+    const opened = new Set([...old.querySelectorAll("details[open]")].map(name));
+    for (const each of page.querySelectorAll("details")) if (opened.has(name(each))) each.open = true;
+    old.replaceWith(page);
+    htmx.process(page);
+    document.dispatchEvent(new Event("htmx:afterSettle"));
   };
 
   setInterval(ask, EVERY);

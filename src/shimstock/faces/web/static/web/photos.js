@@ -21,6 +21,23 @@
 
   // --- what this phone remembers ---------------------------------------------------------
 
+  const here = new Map(); // in this open page alone, where the browser keeps nothing or is full
+  const memory = {
+    names() {
+      try { return [...Object.keys(localStorage), ...here.keys()]; } catch { return [...here.keys()]; }
+    },
+    get(name) {
+      try { return here.get(name) ?? localStorage.getItem(name); } catch { return here.get(name); }
+    },
+    set(name, value) {
+      try { localStorage.setItem(name, value); } catch { here.set(name, value); }
+    },
+    remove(name) {
+      here.delete(name);
+      try { localStorage.removeItem(name); } catch { /* nothing was kept there */ }
+    },
+  };
+
   const typed = (form) => ({
     about: form.elements.about.value,
     moment: new FormData(form).get("moment") || "",
@@ -32,7 +49,7 @@
     ON_ITS_WAY + JSON.stringify([form.dataset.arriving, told, file.name, file.size, file.lastModified]);
 
   const leftOf = (form) =>
-    Object.keys(localStorage)
+    memory.names()
       .filter((name) => name.startsWith(ON_ITS_WAY))
       .map((name) => ({ name, kept: JSON.parse(name.slice(ON_ITS_WAY.length)) }))
       .filter(({ kept }) => kept[0] === form.dataset.arriving && kept[1].about === form.elements.about.value);
@@ -75,13 +92,13 @@
 
   // Where a picture goes on: [its address, bytes that are there]; begun anew where nothing is left.
   const goesOn = async (form, file, told, name) => {
-    const known = localStorage.getItem(name);
+    const known = memory.get(name);
     if (known) {
       const answer = await ask(form, known, "HEAD");
       if (answer.ok) return [known, Number(answer.headers.get("Upload-Offset"))];
     }
     const address = await begin(form, file, told);
-    localStorage.setItem(name, address);
+    memory.set(name, address);
     return [address, 0];
   };
 
@@ -100,12 +117,12 @@
         continue;
       }
       if (answer.status !== 204) {
-        localStorage.removeItem(name);
+        memory.remove(name);
         throw new Refused(await words(answer));
       }
       offset = Number(answer.headers.get("Upload-Offset"));
       if (answer.headers.has("Photo-Page")) {
-        localStorage.removeItem(name);
+        memory.remove(name);
         shown.at(file.size);
         return shown.kept(answer.headers.get("Photo-Page"), decodeURIComponent(answer.headers.get("Photo-Says")));
       }
@@ -191,7 +208,7 @@
     const forget = element("button", "plain", "Leave them");
     forget.type = "button";
     forget.addEventListener("click", () => {
-      left.forEach(({ name }) => localStorage.removeItem(name));
+      left.forEach(({ name }) => memory.remove(name));
       tellLeft(form);
     });
     said.replaceChildren(
