@@ -45,8 +45,8 @@ def test_a_reading_that_is_superseded_or_withdrawn_is_told(do):
     took = do.take_reading(figure="end-float", typed="0.007")
     undone = do.undo(took.entry)
 
-    assert "reading end-float, as found: superseded no -> yes" in changes_told(took.entry)
-    assert "reading end-float, as found: withdrawn no -> yes" in changes_told(undone)
+    assert "reading end-float, as found: the earlier one counts no more" in changes_told(took.entry)
+    assert "reading end-float, as found: is withdrawn" in changes_told(undone)
 
 
 def test_a_whole_book_is_named_and_not_printed(do):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -28,13 +29,17 @@ class FigureOfPart:
 
 @dataclass(frozen=True)
 class AtPiece:
-    """One piece of a part; it may become `allowed` now, and `others` once rules let it."""
+    """One piece of a part; it may become `allowed` now, and `others` once rules let it.
+
+    sits_on: key and name of the part it sits on, on its own side of the machine.
+    """
 
     name: str
     stands: PieceNow
     allowed: tuple[PartWord, ...]
     others: tuple[PartWord, ...]
     figures: tuple[FigureOfPart, ...]
+    sits_on: tuple[str, str] | None
 
 
 @dataclass(frozen=True)
@@ -55,12 +60,6 @@ class AtPart:
         return tuple(
             self._piece(name, stands) for name, stands in self.seen.now.pieces_of(self.key).items()
         )
-
-    @property
-    def sits_on(self) -> tuple[str, str] | None:
-        """Key and name of the part it sits on."""
-        below = self.entry.sits_on
-        return (below, self.seen.book.parts[below].name) if below else None
 
     @property
     def carries(self) -> tuple[tuple[str, str], ...]:
@@ -104,7 +103,15 @@ class AtPart:
             if not rules.why_not_move_piece(self.seen.now, self.key, name, word)
         )
         others = tuple(word for word in words if word not in allowed)
-        return AtPiece(name, stands, allowed, others, self._figures(name))
+        return AtPiece(name, stands, allowed, others, self._figures(name), self._below(name))
+
+    def _below(self, piece: str) -> tuple[str, str] | None:
+        """What a piece sits on: of two like parts that are named so, the one on its own side."""
+        below, parts = self.entry.sits_on, self.seen.book.parts
+        for other in self.entry.instances if below and piece else ():
+            twin = re.sub(rf"\b{re.escape(other)}\b", piece, str(below))
+            below = twin if twin in parts else below
+        return (below, parts[below].name) if below else None
 
     def _figures(self, piece: str) -> tuple[FigureOfPart, ...]:
         measures = self.seen.book.measures.items()

@@ -17,6 +17,16 @@ IN_THE_PLACE = frozenset(
 COUNTS = frozenset({"withdrawn", "current"})
 """Columns that say whether a row counts; of a new one its other columns say so."""
 
+COUNTING = {
+    ("withdrawn", True): "is withdrawn",
+    ("withdrawn", False): "counts again",
+    ("superseded", True): "the earlier one counts no more",
+    ("superseded", False): "the earlier one counts again",
+    ("current", True): "counts again",
+    ("current", False): "counts no more",
+}
+"""Columns that say whether a row counts, in words."""
+
 NONE = "none"
 
 LONG = 120
@@ -103,7 +113,9 @@ def _changes(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[st
             continue
         if old is None and (value is False or new == NONE):
             continue
-        if max(len(new), len(old or "")) > LONG:
+        if old is not None and isinstance(value, bool) and (column, value) in COUNTING:
+            yield COUNTING[column, value]
+        elif max(len(new), len(old or "")) > LONG:
             yield f"{called} {'written' if old is None else 'changed'}"
         else:
             yield f"{called} {new}" if old is None else f"{called} {old} -> {new}"

@@ -98,3 +98,23 @@ def test_somebody_elses_change_in_between_is_told_and_nothing_is_lost(pages, gre
 
     assert answer.status_code == 422
     assert "Somebody else changed this" in html and "Ben" in html and "mine" in html
+
+
+def test_a_piece_sits_on_the_part_of_its_own_side(client, settings, db):
+    from dataclasses import replace
+
+    from workshop.shed_book import MONDAY, TEXT
+
+    text = TEXT.replace(
+        "joints:\n",
+        "  left-drum: {name: Drum, left, sits-on: case}\n"
+        "  right-drum: {name: Drum right, sits-on: case}\n"
+        "  shoes: {name: Shoes, sits-on: left-drum, each: [left, right]}\njoints:\n",
+        1,
+    ).replace("name: Drum, left,", "name: Drum left,")
+    acts.add_machine(slug="red", name="Red", book_text=text, who="Ann", at=MONDAY)
+    settings.SERVING = replace(settings.SERVING, who="Ann")
+
+    for side in ("left", "right"):
+        html = client.get(f"/m/red/part/shoes/?piece={side}").content.decode()
+        assert f'href="/m/red/part/{side}-drum/">Drum {side}</a>' in html

@@ -41,6 +41,7 @@ def reach(asked: Asked, slug: str) -> HttpResponse:
         status=NOT_DONE if wrong else 200,
         wrong=wrong,
         wanted=wanted,
+        to_see=urlencode([("to", each) for each in wanted]),
         typed=asked.GET,
         defers=DEFERS,
         **shown,
