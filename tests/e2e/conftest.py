@@ -57,7 +57,8 @@ def shimstock(shed: Path, *typed: str) -> str:
 
 def _environment() -> dict[str, str]:
     ours = {"DJANGO_SETTINGS_MODULE", "SHIMSTOCK_SHED", "SHIMSTOCK_SERVING"}
-    return {name: value for name, value in os.environ.items() if name not in ours}
+    kept = {name: value for name, value in os.environ.items() if name not in ours}
+    return kept | {"SHIMSTOCK_COLD": "yes"}
 
 
 @dataclass

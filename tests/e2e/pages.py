@@ -3,6 +3,7 @@
 PAGES = {
     "shed": "/",
     "a new machine": "/new/",
+    "found in the shed": "/find/?q=pump",
     "people": "/people/",
     "archive": "/archive/",
     "sums": "/sums/",

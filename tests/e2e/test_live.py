@@ -40,3 +40,31 @@ def test_a_page_with_nothing_new_is_left_alone(phone, served):
     assert [url for url in asked if "/live/" in url] != []
     assert [url for url in asked if "/live/" not in url] == []
     expect(phone.locator("#live")).to_be_empty()
+
+
+def test_what_is_typed_while_the_page_comes_anew_is_not_lost(phone, served):
+    """A slow network: somebody begins to type after the page was asked for."""
+    address = "/m/brackwater/reading/fan-rock/"
+    phone.goto(address)
+    held = []
+    phone.route(f"**{address}", lambda route: held.append(route))
+    shimstock(served.shed, "cover", "brackwater", "J56", "--who", "Ben")
+    box = phone.locator("main form input[inputmode]").first
+    expect(phone.locator("#live")).to_contain_text("Covered", timeout=SECONDS)
+    while not held:
+        phone.wait_for_timeout(50)
+    box.fill("0.36")
+    held[0].continue_()
+
+    expect(phone.get_by_role("button", name="Show the page as it is now")).to_be_visible()
+    expect(box).to_have_value("0.36")
+
+
+def test_what_the_reader_opened_stays_open(phone, served):
+    phone.goto("/m/brackwater/joint/J04/")
+    phone.get_by_text("Put into a bag").click()
+    phone.get_by_text("Put into a bag").blur()
+    shimstock(served.shed, "cover", "brackwater", "J56", "--who", "Ben")
+
+    expect(phone.locator("#live")).to_contain_text("Covered", timeout=SECONDS)
+    expect(phone.get_by_role("textbox", name="Shelf")).to_be_visible()

@@ -10,4 +10,5 @@ from django.core.wsgi import get_wsgi_application  # after the line above
 from shimstock.site.warming import warm_up
 
 application = get_wsgi_application()
-threading.Thread(target=warm_up, name="warming up", daemon=True).start()
+if not os.environ.get("SHIMSTOCK_COLD"):  # for tests, which serve a hundred sheds for a page each
+    threading.Thread(target=warm_up, name="warming up", daemon=True).start()

@@ -118,3 +118,11 @@ def test_a_piece_sits_on_the_part_of_its_own_side(client, settings, db):
     for side in ("left", "right"):
         html = client.get(f"/m/red/part/shoes/?piece={side}").content.decode()
         assert f'href="/m/red/part/{side}-drum/">Drum {side}</a>' in html
+
+
+def test_a_pair_is_proved_by_a_tick_and_no_more_so_without_it(pages):
+    moved(pages, piece="left", to="off", set="pumps", proved_pair="on", form="first")
+    assert see("grey").now.piece("pump", "left").proved_pair
+
+    moved(pages, piece="left", to="washed", set="pumps", form="second")
+    assert not see("grey").now.piece("pump", "left").proved_pair

@@ -30,8 +30,13 @@ def faults(text: str, name: str) -> list[Fault]:
     try:
         book_from(text, name)
     except BookErrors as errors:
-        return [Fault(each, _around(each, text, name)) for each in errors.problems]
+        return with_lines(errors, text, name)
     return []
+
+
+def with_lines(errors: BookErrors, text: str, name: str) -> list[Fault]:
+    """Each fault of a text with the lines about it; name: of its file."""
+    return [Fault(each, _around(each, text, name)) for each in errors.problems]
 
 
 def _around(problem: Problem, text: str, name: str) -> tuple[TextLine, ...]:

@@ -9,6 +9,7 @@ from django.urls import path, reverse
 
 from shimstock.faces.web.act import do_and_show, page
 from shimstock.faces.web.asked import Asked
+from shimstock.faces.web.faults import with_lines
 from shimstock.faces.web.wrong import NOT_DONE, Wrong, explained
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.sheet import BookErrors
@@ -225,8 +226,8 @@ def _look_at_book(
     try:
         look = look_at(seen.row, text, name)
     except BookErrors as errors:
-        faulty = _with_lines(errors, text, name)
-        return _book_file(asked, seen, text, name, problems=faulty, status=NOT_DONE)
+        found = with_lines(errors, text, name)
+        return _book_file(asked, seen, text, name, faults=found, status=NOT_DONE)
     except Exception as error:
         wrong = wrong or explained(error)
         if wrong is None:
@@ -234,22 +235,6 @@ def _look_at_book(
         return _book_file(asked, seen, text, name, wrong=wrong, status=NOT_DONE)
     status = NOT_DONE if wrong else 200
     return _book_file(asked, seen, text, name, look=look, wrong=wrong, status=status)
-
-
-def _with_lines(errors: BookErrors, text: str, name: str) -> list[dict[str, object]]:
-    """Each fault with its line of the text, and the lines around it."""
-    lines = text.splitlines()
-    return [
-        {
-            "problem": each,
-            "own": each.file == name,
-            "around": [
-                {"number": at, "text": lines[at - 1], "is_it": at == each.line}
-                for at in range(max(1, each.line - 1), min(len(lines), each.line + 1) + 1)
-            ] if each.file == name else [],
-        }
-        for each in errors.problems
-    ]  # fmt: skip
 
 
 def _book_file(

@@ -117,13 +117,22 @@ def _new_shown(
         status=NOT_DONE if wrong else 200,
         wrong=None if found else wrong,
         faults=found,
-        starters=[(name, book_from(starter_text(name), name).title) for name in starter_names()],
+        starters=_starters(),
         typed=asked.POST,
         text=own.text if own else "",
         serials=[
             (number, asked.POST.get(f"where{number}", ""), asked.POST.get(f"serial{number}", ""))
             for number in range(1, MOST_SERIALS + 1)
         ],
+    )
+
+
+def _starters() -> list[tuple[str, str]]:
+    """Starters by name and title; last those that know no parts and so show nothing to tap."""
+    books = {name: book_from(starter_text(name), name) for name in starter_names()}
+    return sorted(
+        ((name, book.title) for name, book in books.items()),
+        key=lambda each: not books[each[0]].parts,
     )
 
 
