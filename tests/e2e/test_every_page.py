@@ -75,7 +75,8 @@ def test_a_page_shuts_nobody_out_and_is_whole(what, looked_at, server):
     assert [line for line in said if not (answer.status == 404 and refusal in line)] == []
 
 
-@pytest.mark.parametrize("what", PAGES)
+# All others are weighed without a browser, in tests/faces/web/test_queries.py.
+@pytest.mark.parametrize("what", ["machine", "reading of a bore", "book"])
 def test_a_page_is_small_on_the_air(what, browser, server):
     context = browser.new_context(viewport=PHONE, base_url=server.address)
     page = context.new_page()

@@ -25,6 +25,8 @@ from shimstock.workshop.refused import Refused
 
 TARGET = "shimstock.site.wsgi:application"
 LISTENING = "SHIMSTOCK_LISTENING"
+COLD = "SHIMSTOCK_COLD"
+"""For tests, which serve a hundred sheds for a page each: one worker, not warmed up."""
 MOST_WORKERS = 2
 THREADS = 8  # a worker answers so many at a time; most of them wait for the disk
 FIRST_ANSWER = 60  # seconds that it may take until it answers
@@ -100,7 +102,7 @@ def main() -> None:
         address=listening.address,
         port=listening.port,
         interface=Interfaces.WSGI,
-        workers=min(MOST_WORKERS, os.cpu_count() or 1),
+        workers=1 if os.environ.get(COLD) else min(MOST_WORKERS, os.cpu_count() or 1),
         blocking_threads=THREADS,
         websockets=False,
         log_level=LogLevels.error,

@@ -7,8 +7,9 @@ os.environ.setdefault("DJANGO_SETTINGS_MODULE", "shimstock.site.settings")
 
 from django.core.wsgi import get_wsgi_application  # after the line above
 
+from shimstock.site.server import COLD
 from shimstock.site.warming import warm_up
 
 application = get_wsgi_application()
-if not os.environ.get("SHIMSTOCK_COLD"):  # for tests, which serve a hundred sheds for a page each
+if not os.environ.get(COLD):
     threading.Thread(target=warm_up, name="warming up", daemon=True).start()
