@@ -67,16 +67,16 @@ def _read(page: Page, picture: Picture) -> None:
     picture("reading-slip")
     boxes.nth(2).fill("5.7531")
     page.get_by_role("button", name="Into the book").click()
-    expect(page.locator("main")).to_contain_text("serviceable")
+    expect(page.locator(".said")).to_contain_text("serviceable")
     picture("reading")
     page.goto(joint)
 
 
 def _close_it(page: Page, picture: Picture) -> None:
     _unfold(page, "close")
-    picture("joint-refused")
     page.get_by_role("button", name="Close J04").click()
     expect(page.get_by_role("alert")).to_contain_text("4 things still stand against it")
+    picture("joint-refused")
     expect(page.locator("#close")).to_contain_text("fibre washer of the fuel filter bolt")
     _unfold(page, "ready")
     page.get_by_label("Both faces are clean").check()

@@ -32,10 +32,10 @@ def test_a_question_is_answered_with_a_thumb_and_signed(phone):
 def test_a_refusal_opens_the_form_again_as_it_was_typed(phone):
     phone.goto("/m/brackwater/gates/first-start/")
     phone.get_by_text("Say that a point is not needed").click()
-    phone.get_by_label("Point").select_option(index=1)
-    chosen = phone.get_by_label("Point").input_value()
+    phone.get_by_label("Point", exact=True).select_option(index=1)
+    chosen = phone.get_by_label("Point", exact=True).input_value()
     phone.locator("details[open] button").click()
     phone.get_by_role("alert").wait_for()
 
     assert "say why it is not needed" in phone.get_by_role("alert").inner_text()
-    assert phone.get_by_label("Point").input_value() == chosen
+    assert phone.get_by_label("Point", exact=True).input_value() == chosen

@@ -202,7 +202,12 @@
     keep({ ...item, state: came.state, where: came.where || "", why: came.why || WORDS[came.state] || "" });
   };
 
-  const answerOf = (page) => [...page.querySelectorAll(".said p")].map((each) => each.textContent.trim());
+  // What a page said of it, and the address at which it is undone.
+  const answerOf = (page) => [...page.querySelectorAll(".said p")].map((each) => {
+    const undo = each.querySelector(".undo");
+    undo?.remove();
+    return { text: each.textContent.trim(), undo: undo?.getAttribute("href") || "" };
+  });
 
   // --- one page sends at a time -----------------------------------------------------------
 
@@ -246,7 +251,7 @@
           return sentSaying(came);
         }
         if (came.state === "sent") {
-          note(DONE, item.form, { form: item.form, says: answerOf(came.page).join(" ") || item.says, url: came.url, at: Date.now() });
+          note(DONE, item.form, { form: item.form, says: answerOf(came.page).map((each) => each.text).join(" ") || item.says, url: came.url, at: Date.now() });
         }
         if (still(item)) settle(item, came);
         if (came.state === "kept") break;
@@ -333,7 +338,12 @@
     const box = document.createElement("div");
     box.className = "said";
     box.setAttribute("role", "status");
-    for (const each of lines) add(box, "p", each, { className: "success" });
+    for (const each of lines) {
+      const line = add(box, "p", each.text, { className: "success" });
+      if (!each.undo) continue;
+      line.append(" ");
+      add(line, "a", "Undo", { href: each.undo, className: "undo" });
+    }
     document.getElementById("page").prepend(box);
   };
 
