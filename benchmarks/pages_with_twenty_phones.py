@@ -27,7 +27,7 @@ from made.large_shed_photos import take_photos
 
 PHONES, SECONDS, BUDGET = 20, 60.0, 0.100
 THINKING, POLLING = (2.0, 6.0), 3.0  # seconds between pages, and between questions
-WARMING = 25.0  # seconds until the workers have read fifty books
+WARMING = 20.0  # seconds until the workers have read fifty books
 
 PAGES = {
     "shed": "/",

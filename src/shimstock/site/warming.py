@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import logging
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -50,6 +51,7 @@ def _look_at_machines() -> None:
 
 def _open_pages(machines: list[Seen]) -> None:
     """Make each kind of page once: what it is made with, some of it large, is loaded then."""
+    import_module("ortools.sat.python.cp_model")  # half a second, for the first way in
     _open("shed")
     _open("sums")
     for seen in machines[:1]:

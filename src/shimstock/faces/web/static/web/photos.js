@@ -255,6 +255,7 @@
     const form = event.target.closest("form[data-photos]");
     if (!form || !chosen(form).length) return;
     event.preventDefault();
+    form.dataset.typed = "yes"; // live.js leaves a page alone on which something is under way
     sendChosen(form);
   });
   document.addEventListener("htmx:afterSettle", look);
