@@ -146,7 +146,7 @@ def figure(
         bool, typer.Option("--look", help="Only show which verdicts would change.")
     ] = False,
 ) -> Answer:
-    """See a figure of a machine's book, or correct it from the maker's; '' takes it away."""
+    """See a figure of a machine's book, or correct it."""
     from shimstock.workshop import acts
     from shimstock.workshop.find import find_figure
     from shimstock.workshop.looking import see
@@ -174,7 +174,7 @@ def export(
     machine: MachineName,
     file: Annotated[Path, typer.Argument(metavar="FILE", help="Where to.")],
 ) -> Answer:
-    """Write a machine's own book to a file, to the letter; nothing is overwritten."""
+    """Write a machine's own book to a file, to the letter."""
     from shimstock.workshop.find import find_machine
 
     row = find_machine(machine)

@@ -72,7 +72,7 @@ def bag(
         False
     ),
 ) -> Answer:
-    """Put what came off into a bag, move or empty a bag, or show the bags there are."""
+    """Bag what came off, move or empty a bag, or show them all."""
     from shimstock.workshop import acts
 
     entry = None

@@ -47,7 +47,7 @@ def serve(
     ] = None,
     key: Annotated[Path | None, typer.Option(metavar="FILE", help="Its key (PEM).")] = None,
 ) -> Answer:
-    """Serve the pages until Ctrl-C: to this computer, or with --lan to phones.
+    """Serve the pages until Ctrl-C; with --lan to phones.
 
     What it says while it serves goes to stderr.
     """

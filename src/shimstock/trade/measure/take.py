@@ -21,7 +21,7 @@ GAPS = frozenset({"-", "–", "—", "−"})
 """What a person types for a place that was not read."""
 
 
-OTHERS, FAR, APART = 3, 2, 4
+OTHERS, FAR, APART = 3, 3, 4
 """A value is far from at least so many others, by so many times the figures' span and theirs."""
 
 INTO_A_GAP = ("feeler", "crushable", "gauge strip", "dial")
@@ -132,7 +132,7 @@ def _refuse_strays(
 ) -> None:
     """Refuse a value far from those at the other places where two digits changed bring it back.
 
-    Far is farther than the book's figures span twice over, and than the others lie apart
+    Far is farther than the book's figures span three times over, and than the others lie apart
     four times over. Source: common practice, no source.
     """
     band, unit = limit_band(figure), figure.measured_in
