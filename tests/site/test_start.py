@@ -3,6 +3,7 @@
 Django is set up once in a program, so each opening here is a program of its own.
 """
 
+import os
 import sqlite3
 import subprocess
 import sys
@@ -50,6 +51,12 @@ def test_a_new_shed_is_laid_out_and_says_nothing(tmp_path):
     assert first.stderr == ""
     assert "django_migrations" in tables(tmp_path / "barn" / "shed" / "workshop.sqlite3")
     assert list(tmp_path.rglob("*.before-*")) == []
+
+
+@pytest.mark.skipif(os.name != "posix", reason="rights of files are told otherwise there")
+def test_a_new_shed_is_its_owners_alone(shed):
+    """Its database holds the keys of who is signed in."""
+    assert shed.stat().st_mode & 0o077 == 0
 
 
 def test_what_was_kept_outlives_a_pulled_plug(shed):

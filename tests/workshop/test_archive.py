@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import io
 import json
+import os
 import shutil
 import sqlite3
 import zipfile
@@ -236,6 +237,15 @@ def test_a_folder_that_is_not_empty_is_refused(packed, new):
     assert (new / "letter.txt").read_text() == "mine"
 
 
+def test_the_folder_one_stands_in_is_refused(packed, new, monkeypatch):
+    new.mkdir(parents=True)
+    monkeypatch.chdir(new)
+
+    refused_in = r"is the folder you stand in; name a new folder"
+    with pytest.raises(Refused, match=refused_in):
+        take_back(packed, new)
+
+
 def test_an_empty_folder_will_do(packed, new):
     new.mkdir(parents=True)
     take_back(packed, new)
@@ -359,6 +369,28 @@ def database_changed(packed: Path, *statements: str) -> Path:
 )  # fmt: skip
 def test_a_database_that_is_not_what_it_says_is_refused(statement, said, packed, new):
     refused(database_changed(packed, statement), new, said)
+
+
+def test_an_archive_brings_nobodys_way_in(packed, new):
+    """Somebody who made it adds a device that is signed in, and writes the digests anew."""
+    device = (
+        "INSERT INTO workshop_device (person_id, session, called, trusted, signed_in_at, seen_at) "
+        "SELECT id, 'a-session-of-mine', 'phone', 1, '2026-01-01', '2026-01-01' "
+        "FROM workshop_person"
+    )
+    password = "UPDATE workshop_person SET password = 'a-digest-of-mine'"
+    take_back(database_changed(packed, device, password), new)
+    rows = rows_in(new / "workshop.sqlite3")
+
+    assert rows["workshop_device"] == []
+    assert [row[2] for row in rows["workshop_person"]] == ["!"]
+
+
+@pytest.mark.skipif(os.name != "posix", reason="rights of files are told otherwise there")
+def test_a_workshop_taken_back_is_its_owners_alone(packed, new):
+    take_back(packed, new)
+
+    assert new.stat().st_mode & 0o077 == 0
 
 
 @pytest.mark.parametrize("manifest", [b"", b"[]", b"{}", b"nonsense", b'{"format": "x"}',

@@ -62,6 +62,20 @@ def test_undone_it_counts_no_more_and_may_be_kept_again(keep, do, tmp_path):
     assert Photo.objects.filter(withdrawn=False).count() == 1
 
 
+@pytest.mark.parametrize(
+    ("taken", "offset"),
+    [
+        ("0001:01:01 00:00:00", "+14:00"),
+        ("9999:12:31 23:59:59", "-14:00"),
+        ("0001:01:01 00:00:00", ""),
+    ],
+)
+def test_a_clock_that_no_camera_can_have_is_not_believed(keep, taken, offset):
+    entry = keep(data=file(exif=exif(taken=taken, offset=offset).tobytes()))
+
+    assert Photo.objects.get().taken_at == entry.at
+
+
 def test_one_picture_at_two_places_is_undone_at_each_by_itself(keep, do):
     at_cover, _ = keep(about="J2"), keep(about="J3")
     do.undo(at_cover)

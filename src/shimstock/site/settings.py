@@ -48,7 +48,6 @@ APPEND_SLASH = True
 MIDDLEWARE = [
     "django.middleware.security.SecurityMiddleware",
     "shimstock.faces.web.headers.OnlyFromTheShed",
-    "shimstock.faces.web.headers.NotTooLarge",
     "shimstock.faces.web.headers.SmallerText",
     "whitenoise.middleware.WhiteNoiseMiddleware",
     "django.contrib.sessions.middleware.SessionMiddleware",
@@ -58,6 +57,7 @@ MIDDLEWARE = [
     "django.contrib.messages.middleware.MessageMiddleware",
     "django_htmx.middleware.HtmxMiddleware",
     "shimstock.faces.web.who.WhoIsThere",
+    "shimstock.faces.web.headers.NotTooLarge",
     "shimstock.faces.web.wrong.SayWhatIsWrong",
 ]
 

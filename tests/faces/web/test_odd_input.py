@@ -55,9 +55,28 @@ def test_much_from_a_stranger_is_turned_away_unread(pages, settings):
     from dataclasses import replace
 
     settings.SERVING = replace(settings.SERVING, sign_in=True)
+    pages.cookies[settings.SESSION_COOKIE_NAME] = "no-session-of-ours"  # anybody can send a cookie
     answer = pages.post("/sign-in/", {"name": "a" * 2**20})
 
     assert answer.status_code == 413
+
+
+def test_what_a_person_sends_may_be_larger(pages):
+    answer = pages.post("/m/grey/note/", {"about": "J1", "text": "a" * 2**21, "form": "f"})
+
+    assert answer.status_code == 302
+
+
+def test_a_slip_of_ones_own_has_nothing_to_do_with_what_others_did(pages):
+    seen = pages.get("/m/grey/joint/J1/").context["latest"]
+    acts.open_joint(machine="grey", joint="J3", who="Ben")
+
+    answer = pages.post(
+        "/m/grey/joint/J1/", {"do": "open", "bolts": "nine", "form": "f", "seen": str(seen)}
+    )
+
+    assert answer.status_code == 422
+    assert "Meanwhile" not in answer.content.decode()
 
 
 def test_what_is_refused_because_of_another_says_so_and_what_was_typed(pages):

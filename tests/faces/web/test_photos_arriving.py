@@ -94,6 +94,25 @@ def test_a_last_piece_whose_answer_was_lost_may_come_again(client):
     assert len(kept()) == 1
 
 
+def test_the_last_piece_sent_twice_at_once_is_kept_once(client, monkeypatch):
+    from shimstock.workshop.pictures import arriving
+
+    address = begun(client)["Location"]
+    add = arriving.add
+
+    def the_other_one_first(shed, key, offset, data):
+        monkeypatch.setattr(arriving, "add", add)
+        assert piece(client, address, 0, PICTURE).status_code == 204
+        return add(shed, key, offset, data)
+
+    monkeypatch.setattr(arriving, "add", the_other_one_first)
+    answer = piece(client, address, 0, PICTURE)
+
+    assert answer.status_code == 204
+    assert answer["Photo-Page"] == f"/m/grey/photos/{kept()[0].pk}/"
+    assert len(kept()) == 1
+
+
 def test_one_that_was_whole_when_the_power_went_is_kept_after_all(client, shed):
     address = begun(client)["Location"]
     (part,) = (shed / "photos" / "arriving").iterdir()

@@ -20,6 +20,7 @@ from shimstock.faces.web.whole_number import whole_number
 from shimstock.faces.web.wrong import Wrong, explained
 from shimstock.workshop.looking import Seen
 from shimstock.workshop.models import DiaryEntry
+from shimstock.workshop.refused import Refused
 from shimstock.workshop.sending import Sending, Sent, send_once
 
 NOT_CONTENT = frozenset({"csrfmiddlewaretoken", "form", "seen", "kept_at"})
@@ -49,7 +50,8 @@ def do(asked: Asked, act: Callable[[], DiaryEntry]) -> Done:
         wrong = explained(error)
         if wrong is None:
             raise
-        return Done(wrong=_with_what_others_did(asked, wrong))
+        refused = isinstance(error, Refused)
+        return Done(wrong=_with_what_others_did(asked, wrong) if refused else wrong)
 
 
 def _with_what_others_did(asked: Asked, wrong: Wrong) -> Wrong:

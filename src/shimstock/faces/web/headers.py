@@ -1,12 +1,13 @@
 """What goes with every page: nothing is fetched from outside, and text travels small."""
 
 from collections.abc import Callable
+from typing import cast
 
-from django.conf import settings
 from django.http import HttpRequest, HttpResponse
 from django.http.response import HttpResponseBase
 from django.middleware.gzip import GZipMiddleware
 
+from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.whole_number import whole_number
 
 POLICY = (
@@ -37,7 +38,7 @@ class OnlyFromTheShed:
 
 
 class NotTooLarge:
-    """Turns away what is larger than anybody sends, before it is read."""
+    """Turns away what is larger than anybody sends, before it is read; stands after WhoIsThere."""
 
     def __init__(self, get_response: Callable[[HttpRequest], HttpResponse]) -> None:
         self.get_response = get_response
@@ -45,7 +46,7 @@ class NotTooLarge:
     def __call__(self, request: HttpRequest) -> HttpResponse:
         """Answer; 413 where too much is on its way."""
         said = whole_number(request.META.get("CONTENT_LENGTH") or "0")
-        known = request.COOKIES.get(settings.SESSION_COOKIE_NAME) or not settings.SERVING.sign_in
+        known = cast(Asked, request).who
         if said is None or said > (MOST if known else MOST_OF_A_STRANGER):
             return HttpResponse("That is more than the shed takes at once.", status=413)
         return self.get_response(request)

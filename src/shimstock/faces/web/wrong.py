@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import logging
 from collections.abc import Callable
 from dataclasses import dataclass
 from typing import cast
@@ -21,7 +20,6 @@ from shimstock.workshop.sending import ChangedMeanwhile, Content, SentOtherwise
 
 NOT_DONE = 422  # understood as a form, and not done
 NOT_THERE = 404
-log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True)
@@ -29,7 +27,7 @@ class Wrong:
     """What is wrong, and what would do.
 
     slip: it looks like a slip of the finger; the form may be sent again as meant.
-    meanwhile: what others wrote since the page was made. latest: the last entry among them.
+    meanwhile: what others wrote since the page was made.
     first, second: two contents of one form. typed: what the form held, where its page shows another
     form by now.
     """
@@ -38,7 +36,6 @@ class Wrong:
     would_do: tuple[str, ...] = ()
     slip: bool = False
     meanwhile: tuple[str, ...] = ()
-    latest: int | None = None
     first: Content | None = None
     second: Content | None = None
     typed: Content | None = None
@@ -67,7 +64,7 @@ def explained(error: Exception) -> Wrong | None:
         case ChangedMeanwhile():
             told = tuple(f"{entry.who}: {entry.says}" for entry in error.entries)
             why = "Somebody else changed this after you opened the page. Nothing of yours is lost."
-            return Wrong((why,), meanwhile=told, latest=error.entries[-1].pk)
+            return Wrong((why,), meanwhile=told)
         case SentOtherwise():
             return Wrong((str(error),), first=error.first, second=error.second)
     return None

@@ -109,6 +109,8 @@ def _check_empty(shed: Path) -> None:
         return
     if not shed.is_dir():
         raise Refused([f"{shed} is no folder; name a new one: --shed DIR"])
+    if shed.resolve() == Path.cwd().resolve():
+        raise Refused([f"{shed} is the folder you stand in; name a new folder: --shed DIR"])
     if there := sorted(path.name for path in shed.iterdir()):
         more = f" and {len(there) - 3} more" if len(there) > 3 else ""
         raise Refused(
