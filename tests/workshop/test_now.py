@@ -32,3 +32,14 @@ def test_the_selects_do_not_grow_with_the_machine(machine, do):
         machine_now(machine)
 
     assert len(before) == len(after)
+
+
+def test_one_machine_holds_nothing_of_another(machine, do):
+    from shimstock.workshop import acts
+    from workshop.shed_book import MONDAY, TEXT
+
+    acts.add_machine(slug="red", name="Red", book_text=TEXT, who="Ann", at=MONDAY)
+    acts.open_joint(machine="red", joint="J3", who="Ben")
+    do.open_joint(joint="J1")
+
+    assert set(machine_now(machine).joints) == {"hood-joint"}

@@ -94,12 +94,20 @@ def test_two_readings_of_one_figure_meet(machine, do):
 
 def test_readings_of_two_liners_do_not_meet_in_what_follows_from_both(machine, do):
     """Both change what is said of the liners together; neither writes over the other."""
-    typed = ["5.7510"] * 6
+    for piece in ("1", "2"):
+        do.take_reading(figure="bore", piece=piece, typed=["5.7510"] * 6)
     seen = latest()
-    do.take_reading(figure="bore", piece="1", typed=typed)
+    first = do.take_reading(figure="bore", piece="1", typed=["5.7512"] * 6)
     mine = partial(
-        acts.take_reading, machine=machine, figure="bore", piece="2", typed=typed, who="Ben"
+        acts.take_reading,
+        machine=machine,
+        figure="bore",
+        piece="2",
+        typed=["5.7513"] * 6,
+        who="Ben",
     )
+    follows = [place for place in first.entry.places if place.startswith("verdict:")]
+    assert len(follows) > 1
 
     assert send_once(Sending("a-form", {}, seen=seen), lambda: mine().entry).repeated is False
 

@@ -28,6 +28,11 @@ def test_a_worn_bore_is_taken_as_it_is():
     assert understand("bore", LINER, READ).values[0] == 5.7591
 
 
+def test_one_place_worn_far_beyond_the_limit_is_taken_as_it_is():
+    """Half again the span of the figures above the others, and two digits changed would fit."""
+    assert understand("bore", LINER, with_one(0, "5.7695")).values[0] == 5.7695
+
+
 @pytest.mark.parametrize(
     ("at", "typed", "meant"), [(0, "5.7951", "5.7591 in"), (3, "5.7967", "5.7567 in")]
 )
