@@ -26,7 +26,8 @@ test: $(VENV)/.test $(VENV)/.package browser ## every check: style, types, impor
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 	$(BIN)/lint-imports
-	$(BIN)/pytest -n 2
+	$(BIN)/pytest -n 2 --ignore=tests/e2e
+	$(BIN)/pytest -n 2 tests/e2e # apart: a browser's event loop stays in its process, and Django minds
 
 trade: $(VENV)/.test $(VENV)/.package ## the quick tests, to run while typing
 	$(BIN)/pytest -q tests/trade src/shimstock/trade

@@ -58,7 +58,7 @@ def test_looking_first_shows_what_changes_and_writes_nothing(pages):
     said = words(answer)
     assert "1 verdict" in said
     assert "becomes" in said
-    assert "+ page: 41" in said
+    assert "then page: 41" in said
     assert "Take it" in said
     assert machine().book_text == TEXT
 

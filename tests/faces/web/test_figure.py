@@ -46,7 +46,7 @@ def test_looking_first_shows_the_verdicts_and_lines_and_writes_nothing(pages):
     assert answer.status_code == 200
     assert "serviceable becomes" in said
     assert "worn out" in said
-    assert "+ page: 41" in said
+    assert "then page: 41" in said
     assert field(answer, "limit") == "max 5.7580 in"
     assert DiaryEntry.objects.count() == entries
     assert Machine.objects.get(slug="grey").book_text == TEXT

@@ -2,6 +2,7 @@
 
 import re
 
+from shimstock.workshop import acts
 from shimstock.workshop.books import book_of
 from shimstock.workshop.models import Machine
 from workshop.shed_book import TEXT
@@ -45,3 +46,27 @@ def test_what_is_wrong_is_said_and_nothing_typed_is_lost(pages):
 
 def test_a_fastening_that_is_not_there(pages):
     assert pages.get("/m/grey/book/cover-joint/9/").status_code == 404
+
+
+def test_the_joints_page_and_its_job_card_say_whose_torque_it_is(pages):
+    from io import BytesIO
+
+    from pypdf import PdfReader
+
+    def shown() -> tuple[str, str]:
+        html = pages.get("/m/grey/joint/J2/").content.decode()
+        card = pages.get("/m/grey/job/cover-joint.pdf")
+        data = b"".join(card.streaming_content) if card.streaming else card.content
+        return html, " ".join(page.extract_text() for page in PdfReader(BytesIO(data)).pages)
+
+    html, card = shown()
+    assert "stand-in: type your book" in html
+    assert "24 lbf.ft stand-in" in " ".join(card.split())
+    acts.correct_torque(
+        machine="grey", joint="J2", number=1, torque="24 lbf.ft", page="61", who="Ben"
+    )
+    html, card = shown()
+
+    assert "stand-in: type your book" not in html
+    assert ">page 61</a>" in html
+    assert "24 lbf.ft (page 61)" in " ".join(card.split())

@@ -266,3 +266,11 @@ def test_no_such_joint(machine, client):
 
     assert answer.status_code == 404
     assert "Did you mean" in text_of(answer)
+
+
+def test_a_photo_of_an_undisturbed_joint_is_taken_as_before_the_work(pages):
+    before = 'name="moment" value="before" checked'
+
+    assert before in pages.get("/m/grey/joint/J1/").content.decode()
+    acts.open_joint(machine="grey", joint="J1", who="Ben")
+    assert before not in pages.get("/m/grey/joint/J1/").content.decode()

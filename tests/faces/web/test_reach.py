@@ -134,3 +134,14 @@ def test_nothing_asked_for_is_a_form_to_ask_with(asking):
 def test_the_page_asks_the_database_little(machine, client, django_assert_max_num_queries):
     with django_assert_max_num_queries(12):
         client.get("/m/grey/reach/?to=pump")
+
+
+def test_to_see_and_to_take_off_are_two_ways_and_the_page_says_which(pages):
+    seeing = pages.get("/m/grey/reach/", {"to": "pump"}).content.decode()
+    taking = pages.get("/m/grey/reach/", {"to": "pump", "off": "1"}).content.decode()
+
+    for html in (seeing, taking):
+        assert 'href="?to=pump"' in html
+        assert 'href="?to=pump&amp;off=1"' in html
+    assert 'href="?to=pump" aria-current="true"' in seeing
+    assert 'href="?to=pump&amp;off=1" aria-current="true"' in taking

@@ -192,3 +192,9 @@ def test_no_more_is_found_than_can_be_read(pages):
 
     assert html.count("<li><a") == MOST_FOUND
     assert "another word finds fewer" in html
+
+
+def test_starters_that_show_something_to_tap_are_offered_first(pages):
+    html = pages.get("/new/").content.decode()
+
+    assert html.index('value="two-cylinder-diesel"') < html.index('value="any-tractor"')

@@ -204,3 +204,13 @@ def test_a_machine_or_place_that_is_not_there_is_said(query, demo):
 def test_a_field_of_the_sums_own_that_is_called_like_one_of_the_page_stays_apart(asked):
     told = said(asked.get("/sums/starter-drop-limit/"))
     assert 'name="where-value"' in told
+
+
+def test_a_link_with_a_machine_alone_is_no_error_yet(pages):
+    """Whoever comes from a joint has typed nothing: the form says what is still to be given."""
+    answer = pages.get("/sums/torque-for-film/", {"machine": "grey", "where": "J2"})
+
+    assert answer.status_code == 200
+    assert "Not done" not in answer.content.decode()
+    wrong = pages.get("/sums/torque-for-film/", {"machine": "grey", "where": "J2", "torque": "x"})
+    assert wrong.status_code == 422
