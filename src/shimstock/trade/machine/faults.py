@@ -9,6 +9,12 @@ from pydantic import Field
 from shimstock.trade.machine.entry import Entry
 from shimstock.trade.machine.texts import Minutes, Names
 
+PRIORS = {"common": 0.10, "occasional": 0.03, "rare": 0.01}
+"""How often a cause is there in a machine that has been standing. Experience, no source."""
+
+STRENGTHS = {"strong": 0.8, "medium": 0.4, "weak": 0.1}
+"""How often a cause that is there brings on the sign. Experience, no source."""
+
 
 class Check(Entry):
     """How a cause is checked."""
@@ -16,6 +22,9 @@ class Check(Entry):
     do: str
     minutes: Minutes
     open: Names = ()
+    hands: int = Field(1, ge=1, description="People needed.")
+    needs: Names = Field((), description="What must be at hand: gauge, dial, timing light.")
+    dangers: Names = Field((), description="Danger words that call up cautions.")
 
 
 class Cause(Entry):
@@ -28,6 +37,21 @@ class Cause(Entry):
     check: Check
     points_to: str | None = None
     points_away: str | None = None
+    figures: Names = Field(
+        (), description="Figures that are this cause: beyond the limit it is there, within it not."
+    )
+    never_with: Names = Field((), description="Causes that cannot be there beside this one.")
+    page: int | str | None = Field(None, description="Where the prior is from; else a stand-in.")
+
+    @property
+    def chance(self) -> float:
+        """Its prior as a number."""
+        return PRIORS[self.prior] if isinstance(self.prior, str) else self.prior
+
+    @property
+    def stand_in(self) -> bool:
+        """Whether nobody has said where its prior is from."""
+        return self.page is None
 
 
 class Sign(Entry):
@@ -36,5 +60,25 @@ class Sign(Entry):
     name: str
     mark: str | None = None
     said: str | None = Field(None, description="How a person says it.")
-    leak: float = Field(0.02, ge=0, le=1)
+    where: str | None = Field(None, description="The part at which it shows.")
+    leak: float = Field(0.02, ge=0, lt=1, description="Chance of a reason that is not listed.")
     causes: dict[str, Literal["strong", "medium", "weak"] | float] = Field(default_factory=dict)
+    figure: str | None = Field(
+        None, description="A figure whose reading says, by its limits, how much of a sign it is."
+    )
+    minutes: Minutes = Field(0.0, description="What it takes to look; nothing, as a rule.")
+    open: Names = Field((), description="Joints that must be open to look.")
+    page: int | str | None = Field(None, description="Where its weights are from; else stand-ins.")
+
+    @property
+    def weights(self) -> dict[str, float]:
+        """How often each cause, were it there alone, would bring the sign on."""
+        return {
+            key: STRENGTHS[strength] if isinstance(strength, str) else strength
+            for key, strength in self.causes.items()
+        }
+
+    @property
+    def stand_in(self) -> bool:
+        """Whether nobody has said where its weights are from."""
+        return self.page is None

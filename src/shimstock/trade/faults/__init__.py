@@ -1,0 +1,1 @@
+"""From what is seen, heard and measured to what is wrong, and the next check worth its minutes."""
