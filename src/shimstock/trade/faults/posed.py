@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import exp
+from math import exp, log
 
 from shimstock.trade.faults.network import CannotBe, Finding, Network, Spread, Told
 
@@ -88,6 +88,5 @@ def _likely(finding: Finding, said: bool | float) -> tuple[float, float]:
 
 
 def _log_density(spread: Spread, x: float) -> float:
-    from math import log
 
     return -0.5 * ((x - spread.mean) / spread.deviation) ** 2 - log(spread.deviation)

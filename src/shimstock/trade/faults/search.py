@@ -2,10 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from shimstock.trade.faults.network import Check, Network, Told
+from shimstock.trade.faults.posed import pose
+from shimstock.trade.faults.ranking import Ranking
+
+if TYPE_CHECKING:
+    from shimstock.trade.faults.ahead import Point
+    from shimstock.trade.faults.possible import Possible
+
+DEEPER = 6
+"""How many of the best offers are looked at one check further ahead."""
+WORTH_ASKING = 0.1
+"""Minutes that a question must save to be asked at all."""
+WIDTH = 24
+"""How many checks are weighed as the next one, beside those that only tell something."""
 
 
 @dataclass(frozen=True)
@@ -41,13 +55,13 @@ class Question:
 class Search:
     """How to go on.
 
-    offers: the best first. questions: what to ask before any check. unlisted: chance that what
-    was seen has no cause that these checks can find.
+    offers: the best first. questions: what to ask before any check, by what it saves. unlisted:
+    chance that what was seen has no cause that these checks can still find.
     """
 
     offers: tuple[Offer, ...] = ()
     questions: tuple[Question, ...] = ()
-    unlisted: float = 0.0
+    unlisted: float = 1.0
 
 
 def next_checks(
@@ -56,9 +70,102 @@ def next_checks(
     checks: Mapping[str, Check],
     joints: Mapping[str, float],
     open_now: frozenset[str] = frozenset(),
+    free: Iterable[str] = (),
 ) -> Search:
     """Say which check comes next, by expected minutes until a cause of what was seen is found.
 
-    joints: minutes to open each. open_now: joints that stand open and cost nothing.
+    joints: minutes to open each. open_now: joints that stand open and cost nothing. free: signs
+    that cost nothing to look for.
+    Raises CannotBe as `rank` does.
+    Source: expected value of one or two checks over the order by chance per minute, which is best
+    where checks are independent: Heckerman, Breese and Rommelse 1995.
     """
-    return Search()
+    from shimstock.trade.faults.field import start, still_open
+    from shimstock.trade.faults.possible import possible
+
+    left = still_open(told, checks)
+    if not left or not any(said is not False for said in told.findings.values()):
+        return Search()
+    machines = possible(pose(network, told))
+    point = start(network, told, machines, left, joints, open_now)
+    if point.chance <= 0:
+        return Search()
+    offers = _offers(point, list(left), list(joints))
+    asked = [key for key in free if key not in told.findings]
+    questions = _questions(network, point, asked, machines)
+    return Search(offers, questions, max(1 - point.chance, 0.0))
+
+
+def by_chance_a_minute(
+    ranking: Ranking,
+    checks: Mapping[str, Check],
+    joints: Mapping[str, float],
+    open_now: frozenset[str] = frozenset(),
+) -> list[tuple[str, float]]:
+    """The checks of raised causes by chance per minute, opening included, as each stands alone.
+
+    Gives each check with its minutes. It is the order to go on by where nothing looks ahead.
+    """
+    found = []
+    for key, check in checks.items():
+        chance = max(
+            (ranking.chances[c] for c in check.confirms if ranking.is_raised(c)), default=0
+        )
+        if chance > 0:
+            closed = check.joints - open_now
+            minutes = check.minutes + sum(joints[joint] for joint in closed)
+            found.append((-chance / minutes, key, minutes))
+    return [(key, minutes) for _, key, minutes in sorted(found)]
+
+
+def best_first(point: Point) -> list[tuple[int, float]]:
+    """Checks worth doing next, best first, with minutes still to go times the chance to be here."""
+    from shimstock.trade.faults.ahead import minutes_with, worth_trying
+
+    tried = worth_trying(point, WIDTH)
+    least = {check: minutes_with(point, check) for check in tried}
+    for check in sorted(tried, key=lambda n: least[n])[:DEEPER]:
+        least[check] = minutes_with(point, check, depth=1)
+    return sorted(least.items(), key=lambda each: (each[1], each[0]))
+
+
+def _offers(point: Point, names: Sequence[str], joints: Sequence[str]) -> tuple[Offer, ...]:
+    return tuple(_offer(point, check, least, names, joints) for check, least in best_first(point))
+
+
+def _offer(
+    point: Point, check: int, least: float, names: Sequence[str], joints: Sequence[str]
+) -> Offer:
+    field = point.field
+    to_open = [n for n in range(len(joints)) if field.needs[check, n] and not point.open_now[n]]
+    return Offer(
+        check=names[check],
+        minutes=float(field.minutes[check]),
+        opening=float(sum(field.opening[n] for n in to_open)),
+        joints=tuple(joints[n] for n in to_open),
+        finds=float(point.gains[check]),
+        expected=least / point.chance,
+    )
+
+
+def _questions(
+    network: Network, point: Point, asked: Iterable[str], machines: Possible
+) -> tuple[Question, ...]:
+    """What knowing each free sign would save, the most first; what saves nothing is not asked."""
+    from dataclasses import replace
+
+    from shimstock.trade.faults.ahead import minutes_in_order
+    from shimstock.trade.faults.field import shows_in
+
+    now = minutes_in_order(point)
+    found = []
+    for key in asked:
+        shows = shows_in(machines, network.findings[key])
+        then = sum(
+            minutes_in_order(replace(point, weight=point.weight * chance))
+            for chance in (shows, 1 - shows)
+        )
+        saves = (now - then) / point.chance
+        if saves > WORTH_ASKING:
+            found.append(Question(key, float(point.weight @ shows), saves))
+    return tuple(sorted(found, key=lambda each: (-each.saves, each.finding)))

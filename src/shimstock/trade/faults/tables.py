@@ -26,7 +26,8 @@ def forwards(table: Table, step: Step, posed: Posed) -> Table:
     if isinstance(step, Opens):
         return np.stack([table * (1 - step.leak), table * step.leak], axis=step.axis)
     if isinstance(step, Closes):
-        return step.if_not * table.take(0, step.axis) + step.if_so * table.take(1, step.axis)
+        no, yes = halves(table, step.axis)
+        return np.asarray(step.if_not * no + step.if_so * yes)
     there = posed.there[step.cause] * brought_on(table, step)
     return there + posed.away[step.cause] * table
 
@@ -36,7 +37,8 @@ def backwards(after: Table, step: Step, posed: Posed) -> Table:
     import numpy as np
 
     if isinstance(step, Opens):
-        return (1 - step.leak) * after.take(0, step.axis) + step.leak * after.take(1, step.axis)
+        no, yes = halves(after, step.axis)
+        return np.asarray((1 - step.leak) * no + step.leak * yes)
     if isinstance(step, Closes):
         return np.stack([step.if_not * after, step.if_so * after], axis=step.axis)
     return posed.there[step.cause] * if_there(after, step) + posed.away[step.cause] * after
@@ -46,12 +48,12 @@ def brought_on(table: Table, step: Takes) -> Table:
     """A table once a cause is there: each finding it is tied to may be explained by it."""
     for axis, weight in step.explains:
         table = table.copy()
-        no, yes = _halves(table, axis)
+        no, yes = halves(table, axis)
         yes += weight * no
         no *= 1 - weight
     for axis in step.fills:
         table = table.copy()
-        no, yes = _halves(table, axis)
+        no, yes = halves(table, axis)
         yes[...] = no
         no[...] = 0
     return table
@@ -67,14 +69,14 @@ def ladder(after: Table, step: Takes) -> Sequence[Table]:
     rungs = [after]
     for axis in reversed(step.fills):
         table = after.copy()
-        no, yes = _halves(table, axis)
+        no, yes = halves(table, axis)
         no[...] = yes
         yes[...] = 0
         after = table
         rungs[0] = table
     for axis, weight in reversed(step.explains):
         table = after.copy()
-        no, yes = _halves(table, axis)
+        no, yes = halves(table, axis)
         no *= 1 - weight
         no += weight * yes
         after = table
@@ -82,7 +84,9 @@ def ladder(after: Table, step: Takes) -> Sequence[Table]:
     return rungs
 
 
-def _halves(table: Table, axis: int) -> tuple[Table, Table]:
+def halves(table: Table, axis: int) -> tuple[Table, Table]:
     """Views of a table where the finding on an axis is not explained, and where it is."""
-    before = (slice(None),) * axis
-    return table[(*before, 0, ...)], table[(*before, 1, ...)]  # views, even of single numbers
+    import numpy as np
+
+    turned = np.moveaxis(table, axis, 0)
+    return turned[0, ...], turned[1, ...]  # with the dots a single number is a view too

@@ -1,0 +1,139 @@
+"""From a network, what was told and the checks, to the arrays that looking ahead works on."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from math import erf, sqrt
+from typing import TYPE_CHECKING
+
+from shimstock.trade.faults.ahead import Field, Point
+from shimstock.trade.faults.network import Check, Finding, Network, Told
+from shimstock.trade.faults.posed import pose
+from shimstock.trade.faults.possible import Possible
+
+if TYPE_CHECKING:
+    from shimstock.trade.faults.possible import Floats
+
+TOLD_AT_ONCE = 3
+"""Of a check that tells more findings than this, only so many are looked ahead over."""
+
+
+def start(
+    network: Network,
+    told: Told,
+    machines: Possible,
+    checks: Mapping[str, Check],
+    joints: Mapping[str, float],
+    open_now: frozenset[str],
+) -> Point:
+    """The point at which a search stands before the next check."""
+    import numpy as np
+
+    brought = brought_on(network, told, machines)
+    names = list(joints)
+    field = Field(
+        finds=_columns([_finds(network, machines, brought, each) for each in checks.values()]),
+        minutes=np.array([each.minutes for each in checks.values()], dtype=float),
+        needs=np.array(
+            [[name in each.joints for name in names] for each in checks.values()], dtype=bool
+        ).reshape(len(checks), len(names)),
+        opening=np.array([joints[name] for name in names], dtype=float),
+        tells=[_tells(network, told, machines, each) for each in checks.values()],
+    )
+    return Point(
+        field=field,
+        weight=machines.weight,
+        alive=np.ones(len(machines.weight)),
+        done=np.zeros(len(checks), dtype=bool),
+        open_now=np.array([name in open_now for name in names], dtype=bool),
+    )
+
+
+def brought_on(network: Network, told: Told, machines: Possible) -> dict[str, Floats]:
+    """For each cause not settled, the chance in each machine that it brought on what was seen.
+
+    A cause that happens to be there, and not for what was seen, is not what is looked for.
+    """
+    import numpy as np
+
+    posed = pose(network, told)
+    found = {}
+    for column, cause in enumerate(machines.causes):
+        if cause in told.causes:
+            continue
+        not_it: Floats = np.ones(len(machines.weight))
+        for shown in posed.shown.values():
+            if shown.if_so > shown.if_not and cause in shown.weights:
+                shows = 1 - machines.quiet(shown.leak, shown.weights)
+                not_it *= 1 - np.minimum(shown.weights[cause] / np.maximum(shows, 1e-300), 1)
+        found[cause] = machines.there[:, column] * (1 - not_it)
+    return found
+
+
+def _columns(columns: list[Floats]) -> Floats:
+    import numpy as np
+
+    return np.stack(columns, axis=1)
+
+
+def _finds(
+    network: Network, machines: Possible, brought: Mapping[str, Floats], check: Check
+) -> Floats:
+    import numpy as np
+
+    missed: Floats = np.ones(len(machines.weight))
+    for cause in check.confirms:
+        if cause in brought:
+            missed *= 1 - brought[cause] * _sureness(network, check, cause)
+    return 1 - missed
+
+
+def _sureness(network: Network, check: Check, cause: str) -> float:
+    """How often a check shows a cause that is there; always, where it gives no finding of it."""
+    shown = [
+        1 - (1 - network.findings[key].leak) * (1 - network.findings[key].weights[cause])
+        for key in check.gives
+        if cause in network.findings[key].weights
+    ]
+    return max(shown, default=1.0)
+
+
+def _tells(network: Network, told: Told, machines: Possible, check: Check) -> list[Floats]:
+    """What a check tells besides settling causes: the chance in each machine that it shows."""
+    told_here = []
+    for key in check.gives:
+        finding = network.findings[key]
+        if key in told.findings or set(finding.weights) <= set(check.confirms):
+            continue
+        if set(finding.weights) & set(machines.causes):
+            told_here.append(shows_in(machines, finding))
+    return told_here[:TOLD_AT_ONCE]
+
+
+def shows_in(machines: Possible, finding: Finding) -> Floats:
+    """For each machine, the chance that a finding is called seen.
+
+    One that is read as a number is called seen on that side of the point between the two bells,
+    as far from each in its own deviations, on which the bell of a fault lies.
+    """
+    shows = 1 - machines.quiet(finding.leak, dict(finding.weights))
+    if finding.absent is None or finding.present is None:
+        return shows
+    apart = abs(finding.present.mean - finding.absent.mean)
+    wrong = _beyond(apart / (finding.absent.deviation + finding.present.deviation))
+    return shows * (1 - wrong) + (1 - shows) * wrong
+
+
+def _beyond(deviations: float) -> float:
+    return 0.5 * (1 - erf(deviations / sqrt(2)))
+
+
+def still_open(told: Told, checks: Mapping[str, Check]) -> dict[str, Check]:
+    """The checks that can still tell something."""
+    return {key: check for key, check in checks.items() if _can_tell(told, check)}
+
+
+def _can_tell(told: Told, check: Check) -> bool:
+    if check.gives:
+        return any(key not in told.findings for key in check.gives)
+    return any(cause not in told.causes for cause in check.confirms)
