@@ -20,7 +20,7 @@ from collections.abc import Callable
 import numpy as np
 from numpy.typing import NDArray
 
-from shimstock.trade.faults.ahead import Point, minutes_with, worth_trying
+from shimstock.trade.faults.ahead import Point, doubt, minutes_with, worth_trying
 from shimstock.trade.faults.field import start
 from shimstock.trade.faults.network import Check, Finding, Network, Told
 from shimstock.trade.faults.posed import pose
@@ -147,7 +147,7 @@ def chance_a_minute(point: Point) -> int:
 
 def most_told(point: Point) -> int:
     """The most information about the cause for each minute, of tests and of settling checks."""
-    before = _doubt(point)
+    before = doubt(point)
     worth = [
         (before - _left(point, check)) / float(point.costs[check])
         if not point.done[check]
@@ -158,15 +158,8 @@ def most_told(point: Point) -> int:
     return best if worth[best] > 1e-9 else chance_a_minute(point)
 
 
-def _doubt(point: Point) -> float:
-    """Bits of doubt about which check would find the cause, times the chance to be here."""
-    gains = point.gains[point.gains > 0]
-    shares = gains / gains.sum()
-    return float(-(shares * np.log2(shares)).sum()) * point.chance if len(gains) else 0.0
-
-
 def _left(point: Point, check: int) -> float:
-    return sum(_doubt(each) for each in point.results(check) if each.chance > 0)
+    return sum(doubt(each) for each in point.results(check) if each.chance > 0)
 
 
 def one_step(point: Point) -> int:

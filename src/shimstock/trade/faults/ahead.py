@@ -152,7 +152,7 @@ def _spreads(point: Point) -> Iterator[tuple[int, float]]:
         for told in tells:
             shown = float(here @ told)
             spread += float(abs(((here * told) @ point.field.finds) - shown * _shares(point)).sum())
-        if spread > 0:
+        if spread > NEGLIGIBLE:
             yield check, spread
 
 
@@ -160,3 +160,14 @@ def _shares(point: Point) -> Floats:
     here = point.weight * (point.alive - point.field.never)
     shares: Floats = here @ point.field.finds / max(float(here.sum()), 1e-300)
     return shares
+
+
+def doubt(point: Point) -> float:
+    """Bits of doubt about which check will find the cause, times the chance to be here."""
+    import numpy as np
+
+    gains = point.gains[point.gains > 0]
+    if not len(gains):
+        return 0.0
+    shares = gains / gains.sum()
+    return float(-(shares * np.log2(shares)).sum()) * point.chance

@@ -16,8 +16,8 @@ if TYPE_CHECKING:
 
 DEEPER = 6
 """How many of the best offers are looked at one check further ahead."""
-WORTH_ASKING = 0.1
-"""Minutes that a question must save to be asked at all."""
+WORTH_ASKING = 0.02
+"""Bits that a question must tell to be asked at all."""
 WIDTH = 24
 """How many checks are weighed as the next one, beside those that only tell something."""
 
@@ -43,12 +43,14 @@ class Offer:
 class Question:
     """A sign that nobody has looked for, and that costs nothing.
 
-    saves: minutes by which knowing it shortens the search. seen: chance that it is there.
+    seen: chance that it is there. saves: minutes by which knowing it shortens the search. tells:
+    bits by which it lessens the doubt about the cause.
     """
 
     finding: str
     seen: float
     saves: float
+    tells: float
 
 
 @dataclass(frozen=True)
@@ -151,21 +153,19 @@ def _offer(
 def _questions(
     network: Network, point: Point, asked: Iterable[str], machines: Possible
 ) -> tuple[Question, ...]:
-    """What knowing each free sign would save, the most first; what saves nothing is not asked."""
+    """The free signs that tell something: first those that save most, then those that tell most."""
     from dataclasses import replace
 
-    from shimstock.trade.faults.ahead import minutes_in_order
+    from shimstock.trade.faults.ahead import doubt, minutes_in_order
     from shimstock.trade.faults.field import shows_in
 
-    now = minutes_in_order(point)
+    minutes, doubtful = minutes_in_order(point), doubt(point)
     found = []
     for key in asked:
         shows = shows_in(machines, network.findings[key])
-        then = sum(
-            minutes_in_order(replace(point, weight=point.weight * chance))
-            for chance in (shows, 1 - shows)
-        )
-        saves = (now - then) / point.chance
-        if saves > WORTH_ASKING:
-            found.append(Question(key, float(point.weight @ shows), saves))
-    return tuple(sorted(found, key=lambda each: (-each.saves, each.finding)))
+        then = [replace(point, weight=point.weight * chance) for chance in (shows, 1 - shows)]
+        saves = max(minutes - sum(minutes_in_order(each) for each in then), 0.0) / point.chance
+        tells = (doubtful - sum(doubt(each) for each in then)) / point.chance
+        if tells >= WORTH_ASKING:
+            found.append(Question(key, float(point.weight @ shows), saves, tells))
+    return tuple(sorted(found, key=lambda e: (-round(e.saves, 1), -e.tells, e.finding)))
