@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 HERDS, HEADS = 16, 500
 """Machines are drawn in herds of their own, so that the spread between herds tells the error."""
-SWEEPS = 3
+SWEEPS = 8
 STUDENT_95 = 2.131
 """Of 15 degrees of freedom: JCGM 100:2008, table G.2."""
 
@@ -43,15 +43,15 @@ def draw(posed: Posed, seed: int = 1) -> Drawn:
     """
     import numpy as np
 
-    herds = [_Herd(posed, np.random.default_rng([seed, n])).led() for n in range(HERDS)]
-    shares = np.array([there.mean(axis=0) for there in herds])
+    there = _Herds(posed, np.random.default_rng(seed)).led()
+    shares = there.reshape(HERDS, HEADS, -1).mean(axis=1)
     error = STUDENT_95 * shares.std(axis=0, ddof=1) / np.sqrt(HERDS)
     chances = dict(zip(posed.there, (float(x) for x in shares.mean(axis=0)), strict=True))
-    return Drawn(chances, float(error.max()), np.concatenate(herds))
+    return Drawn(chances, float(error.max()), there)
 
 
-class _Herd:
-    """Machines that are led together; a row for each, a column for each cause."""
+class _Herds:
+    """Machines that are led together, herd after herd; a row for each, a column for each cause."""
 
     def __init__(self, posed: Posed, random: np.random.Generator) -> None:
         import numpy as np
@@ -62,7 +62,7 @@ class _Herd:
         self.shut_out = self._excluded()
         chance = np.array([_chance(posed, cause) for cause in self.causes])
         self.odds = np.array([_odds(posed, cause) for cause in self.causes])
-        self.there = random.random((HEADS, len(self.causes))) < chance
+        self.there = random.random((HERDS * HEADS, len(self.causes))) < chance
         self.told: list[tuple[Shown, dict[int, float]]] = []
         for group in posed.exclusive:
             self._leave_one(group)
@@ -86,20 +86,24 @@ class _Herd:
         """For each machine, the chance that a finding does not show."""
         import numpy as np
 
-        quiet: Floats = np.full(HEADS, 1 - shown.leak)
+        quiet: Floats = np.full(len(self.there), 1 - shown.leak)
         for column, weight in weights.items():
             quiet *= np.where(self.there[:, column], 1 - weight, 1.0)
         return quiet
 
     def _choose(self, fit: Floats) -> None:
-        """Machines in proportion to how well they fit, by evenly spaced draws."""
+        """Machines in proportion to how well they fit, by evenly spaced draws in each herd."""
         import numpy as np
 
-        if not fit.sum() > 0:
-            raise CannotBe("what was told cannot all be true: nothing in the book explains it")
-        ends = np.cumsum(fit / fit.sum())
-        marks = (np.arange(HEADS) + self.random.random()) / HEADS
-        self.there = self.there[np.minimum(np.searchsorted(ends, marks), HEADS - 1)]
+        rows = []
+        for herd in range(HERDS):
+            fits = fit[herd * HEADS : (herd + 1) * HEADS]
+            if not fits.sum() > 0:
+                raise CannotBe("what was told cannot all be true: nothing in the book explains it")
+            ends = np.cumsum(fits / fits.sum())
+            marks = (np.arange(HEADS) + self.random.random()) / HEADS
+            rows.append(herd * HEADS + np.minimum(np.searchsorted(ends, marks), HEADS - 1))
+        self.there = self.there[np.concatenate(rows)]
 
     def _stir(self) -> None:
         """Draw each cause anew, given all else of its machine."""
@@ -111,7 +115,7 @@ class _Herd:
             for column, weight in weights.items():
                 tied.setdefault(column, []).append((n, min(weight, 1 - 1e-12)))
         for column in range(len(self.causes)):
-            odds = np.full(HEADS, self.odds[column])
+            odds = np.full(len(self.there), self.odds[column])
             without = {}
             for n, weight in tied.get(column, ()):
                 shown = self.told[n][0]
@@ -122,7 +126,7 @@ class _Herd:
                 odds *= there / np.maximum(away, 1e-300)
             for other in self.shut_out.get(column, ()):
                 odds[self.there[:, other]] = 0
-            self.there[:, column] = self.random.random(HEADS) * (1 + odds) < odds
+            self.there[:, column] = self.random.random(len(odds)) * (1 + odds) < odds
             for n, weight in tied.get(column, ()):
                 quiet[n] = without[n] * np.where(self.there[:, column], 1 - weight, 1.0)
 
