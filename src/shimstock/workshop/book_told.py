@@ -1,4 +1,4 @@
-"""A machine's book as people look things up in it: figures, torques, gaskets and data in words."""
+"""A machine's book as people look things up in it: figures, torques, faults and data in words."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from shimstock.workshop.wording import count_of
 
 if TYPE_CHECKING:
-    from shimstock.trade.machine.book import Book, Fasteners, Figure, Joint, Use
+    from shimstock.trade.machine.book import Book, Cause, Fasteners, Figure, Joint, Sign, Use
 
 
 @dataclass(frozen=True)
@@ -93,6 +93,18 @@ def data_lines(book: Book, words: str = "", *, stand_in: bool = False) -> list[L
     return _sifted({"": lines}, words, stand_in).get("", [])
 
 
+def cause_lines(book: Book, words: str = "", *, stand_in: bool = False) -> list[Line]:
+    """What can be wrong, each with how often it is and what its check takes."""
+    lines = [_cause_line(book, key, cause) for key, cause in book.causes.items()]
+    return _sifted({"": lines}, words, stand_in).get("", [])
+
+
+def sign_lines(book: Book, words: str = "", *, stand_in: bool = False) -> list[Line]:
+    """How it shows, each with how strongly its causes bring it on."""
+    lines = [_sign_line(book, key, sign) for key, sign in book.signs.items()]
+    return _sifted({"": lines}, words, stand_in).get("", [])
+
+
 def in_words(book: Book, key: str) -> list[tuple[str, str]]:
     """Everything that a book says of a figure, each with what it is called."""
     figure = book.measures[key]
@@ -142,6 +154,22 @@ def _figure_line(book: Book, key: str, figure: Figure) -> Line:
     return Line(key, figure.mark or "", figure.name, said, _page(figure.page), part)
 
 
+def _cause_line(book: Book, key: str, cause: Cause) -> Line:
+    often = f"{cause.prior}, " if isinstance(cause.prior, str) else ""
+    said = f"{often}{cause.chance:g}; check {cause.check.minutes:g} min: {cause.check.do}"
+    part = book.parts[cause.part].name if cause.part else ""
+    return Line(key, cause.mark or "", cause.name, said, _from(cause.page), part)
+
+
+def _sign_line(book: Book, key: str, sign: Sign) -> Line:
+    weights = sorted(sign.weights.items(), key=lambda each: -each[1])
+    causes = [f"{book.causes[cause].name}, {weight:g}" for cause, weight in weights]
+    said = [f"“{sign.said}”"] if sign.said else []
+    said += [*causes, f"anything else, {sign.leak:g}"]
+    part = book.parts[sign.where].name if sign.where else ""
+    return Line(key, sign.mark or "", sign.name, "; ".join(said), _from(sign.page), part)
+
+
 def _joint_lines(key: str, joint: Joint) -> Iterator[Line]:
     """A line for each fastening with a torque, and for each thing that it uses up."""
     for number, each in enumerate(joint.fasteners, 1):
@@ -179,3 +207,9 @@ def _sifted(groups: dict[str, list[Line]], words: str, stand_in: bool) -> dict[s
 
 def _page(page: int | str | None) -> str:
     return "" if page is None else str(page)
+
+
+def _from(page: int | str | None) -> str:
+    """A page by its number, or in words what a chance is from."""
+    said = _page(page)
+    return f"page {said}" if said[:1].isdigit() else said

@@ -25,7 +25,8 @@ commands = Commands(group="book", help="Books: what the maker printed.")
     keys={
         "file": "what was checked",
         "faults": "each with file, line, where, found, wrong, would_do",
-        "counts": "parts, joints, figures and stand-in figures; null where there are faults",
+        "counts": "parts, joints, figures and stand-in figures, causes, signs and how many of "
+        "these are stand-ins; null where there are faults",
     },
 )
 def check(file: BookFile) -> Answer:
@@ -39,7 +40,7 @@ def check(file: BookFile) -> Answer:
     except BookErrors as errors:
         return _faulty(name, errors.problems)
     counts = _counts(book)
-    lines = [f"{name}: {book.title}", "No faults.", _counted(counts)]
+    lines = [f"{name}: {book.title}", "No faults.", _counted(counts), *_faults_counted(counts)]
     return Answer({"file": name, "faults": [], "counts": counts}, lines)
 
 
@@ -233,11 +234,15 @@ def _starter(name: str) -> Any:
 
 def _counts(book: Any) -> dict[str, int]:
     figures = book.measures.values()
+    faults = [*book.causes.values(), *book.signs.values()]
     return {
         "parts": len(book.parts),
         "joints": len(book.joints),
         "figures": len(figures),
         "stand_in": sum(figure.stand_in for figure in figures),
+        "causes": len(book.causes),
+        "signs": len(book.signs),
+        "stand_in_faults": sum(fault.stand_in for fault in faults),
     }
 
 
@@ -246,6 +251,16 @@ def _counted(counts: dict[str, int]) -> str:
         f"{counts['parts']} parts, {counts['joints']} joints, {counts['figures']} figures, "
         f"of which {counts['stand_in']} are stand-in figures: type the maker's, with their page."
     )
+
+
+def _faults_counted(counts: dict[str, int]) -> list[str]:
+    """What is said of faults; nothing where the book knows none."""
+    if not counts["causes"] and not counts["signs"]:
+        return []
+    return [
+        f"{counts['causes']} causes and {counts['signs']} signs of faults, of which "
+        f"{counts['stand_in_faults']} are stand-ins: experience, until a page says where from."
+    ]
 
 
 def _faulty(name: str, problems: Any) -> Answer:

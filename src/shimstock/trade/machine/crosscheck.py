@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from difflib import get_close_matches
 
 from shimstock.trade.machine.book import Book, Datum, Figure, Joint
@@ -239,16 +239,55 @@ def _trains(book: Book, named: Named) -> Iterator[Finding]:
                     yield from _missing((*here, field), joint, "joints", named["joints"])
 
 
-def _faults(book: Book, named: Named) -> Iterator[Finding]:
+def _causes(book: Book, named: Named) -> Iterator[Finding]:
+    measures = named["figures"] | named["settings"]
     for key, cause in book.causes.items():
+        here: Path = ("causes", key)
+        yield from _chance((*here, "prior"), cause.chance, "often", "occasional or 0.03")
         if cause.part is not None:
-            yield from _missing(("causes", key, "part"), cause.part, "parts", named["parts"])
+            yield from _missing((*here, "part"), cause.part, "parts", named["parts"])
         for joint in cause.check.open:
-            yield from _missing(("causes", key, "check"), joint, "joints", named["joints"])
+            yield from _missing((*here, "check", "open"), joint, "joints", named["joints"])
+        yield from _dangers((*here, "check", "dangers"), cause.check.dangers, book)
+        for figure in cause.figures:
+            yield from _missing((*here, "figures"), figure, "figures or settings", measures)
+        for other in cause.never_with:
+            yield from _missing((*here, "never-with"), other, "causes", named["causes"])
+            if other == key:
+                wrong, would = "excludes itself", "name another cause, or take the line out"
+                yield ((*here, "never-with"), other, wrong, would)
+
+
+def _dangers(path: Path, words: Iterable[str], book: Book) -> Iterator[Finding]:
+    """A danger word that no caution knows would call nothing up."""
+    known = frozenset(word for caution in book.cautions.values() for word in caution.dangers)
+    for word in words:
+        yield from _missing(path, word, "danger words of the cautions", known)
+
+
+def _signs(book: Book, named: Named) -> Iterator[Finding]:
+    measures = named["figures"] | named["settings"]
     for key, sign in book.signs.items():
-        for cause_key in sign.causes:
-            path: Path = ("signs", key, "causes", cause_key)
-            yield from _missing(path, cause_key, "causes", named["causes"])
+        here: Path = ("signs", key)
+        for cause, weight in sign.weights.items():
+            path: Path = (*here, "causes", cause)
+            yield from _missing(path, cause, "causes", named["causes"])
+            yield from _chance(path, weight, "strongly", "medium or 0.4")
+        if sign.where is not None:
+            yield from _missing((*here, "where"), sign.where, "parts", named["parts"])
+        if sign.figure is not None:
+            yield from _missing((*here, "figure"), sign.figure, "figures or settings", measures)
+        for joint in sign.open:
+            yield from _missing((*here, "open"), joint, "joints", named["joints"])
+        yield from _dangers((*here, "dangers"), sign.dangers, book)
+
+
+def _chance(path: Path, chance: float, how: str, example: str) -> Iterator[Finding]:
+    """How often or how strongly, as a share; where per cent were meant, it says so."""
+    if 0 <= chance <= 1:
+        return
+    meant = f"{chance / 100:g}" if 1 < chance <= 100 else example
+    yield (path, f"{chance:g}", f"says how {how} by a number from 0 to 1", f"{meant} would do")
 
 
 def _gates(book: Book, named: Named) -> Iterator[Finding]:
@@ -275,6 +314,7 @@ _CHECKS: tuple[Callable[[Book, Named], Iterator[Finding]], ...] = (
     _figures,
     _sets,
     _trains,
-    _faults,
+    _causes,
+    _signs,
     _gates,
 )

@@ -68,6 +68,8 @@ class Sign(Entry):
     )
     minutes: Minutes = Field(0.0, description="What it takes to look; nothing, as a rule.")
     open: Names = Field((), description="Joints that must be open to look.")
+    needs: Names = Field((), description="What must be at hand to look: a gauge, a meter.")
+    dangers: Names = Field((), description="Danger words that call up cautions.")
     page: int | str | None = Field(None, description="Where its weights are from; else stand-ins.")
 
     @property

@@ -62,6 +62,14 @@ class _Lines:
         """What is said of the whole machine."""
         return book_told.data_lines(self.book, self.words, stand_in=self.stand_in)
 
+    def causes(self) -> object:
+        """What can be wrong."""
+        return book_told.cause_lines(self.book, self.words, stand_in=self.stand_in)
+
+    def signs(self) -> object:
+        """How it shows."""
+        return book_told.sign_lines(self.book, self.words, stand_in=self.stand_in)
+
 
 def figure(asked: Asked, slug: str, figure: str) -> HttpResponse:
     """All that the book says of a figure, and a form to correct it; looked at before it is kept."""
