@@ -30,16 +30,22 @@ figures:
   mesh: {name: Mesh lash, of: governor-gear, new: 0.004 .. 0.006 in, limit: max 0.012 in}
   compression: {name: Compression, of: cylinder, new: 390 .. 410 psi, limit: min 320 psi}
   gap: {name: Gap, of: rod, new: 0.010 .. 0.012 in}
+  tooth: {name: Tooth, of: governor-gear, new: 0.3 .. 0.4 in, limit: min 0.2 in}
   slack: {name: Lost motion, of: rod, limit: max 0.030 in}
+settings:
+  pull: {name: Pull, of: rod, new: 40 .. 50 lbf, limit: max 100 lbf}
 causes:
   mesh-worn:
-    {name: Mesh worn, part: governor-gear, prior: 0.05, figures: [mesh],
+    {name: Mesh worn, part: governor-gear, prior: 0.05, figures: [mesh], shown-by: [tooth],
      check: {do: rock it, minutes: 20 min, open: [side-cover], hands: 2}}
   rings: {name: Rings worn, part: cylinder, prior: common, check: {do: oil test, minutes: 25}}
-  bent: {name: Rod bent, prior: rare, check: {do: look, minutes: 5}, never-with: [rings]}
+  bent:
+    {name: Rod bent, prior: rare, figures: [pull], check: {do: look, minutes: 5},
+     never-with: [rings]}
 signs:
   weak: {name: Weak on one, figure: compression, causes: {rings: strong}, minutes: 30 min}
-  hunts: {name: It hunts, figure: slack, causes: {mesh-worn: medium, bent: 0.3}}
+  fires-not: {name: Will not fire, when: cranking, causes: {bent: 0.2}}
+  hunts: {name: It hunts, when: running, figure: slack, causes: {mesh-worn: medium, bent: 0.3}}
 """
 BOOK = read_book(TEXT, "small.yaml")
 
@@ -64,6 +70,29 @@ def test_a_worn_figure_is_its_cause_and_a_sound_one_clears_it():
 @pytest.mark.parametrize("word", [Verdict.BORDERLINE, Verdict.NOT_MEASURED])
 def test_what_cannot_be_told_settles_nothing(word):
     assert from_readings(BOOK, measured(mesh_=word), {}) == []
+
+
+def test_what_only_shows_a_cause_does_not_clear_it():
+    (found,) = from_readings(BOOK, measured(tooth_=Verdict.WORN_OUT), {})
+
+    assert (found.cause, found.said) == ("mesh-worn", True)
+    assert from_readings(BOOK, measured(tooth_=Verdict.GOOD), {}) == []
+
+
+@pytest.mark.parametrize("word", [Verdict.WORN_OUT, Verdict.SERVICEABLE])
+def test_too_tight_is_not_worn_and_not_sound_either(word):
+    """A lash of 0.002 in is outside the new range, and no wear made it so."""
+    values = {("mesh", "", Stage.FOUND): [0.002]}
+
+    assert from_readings(BOOK, measured(mesh_=word), values) == []
+
+
+def test_a_setting_clears_its_cause_only_where_it_is_good():
+    assert from_readings(BOOK, measured(pull_=Verdict.SERVICEABLE), {}) == []
+    for word, said in ((Verdict.GOOD, False), (Verdict.WORN_OUT, True)):
+        values = {("pull", "", Stage.FOUND): [30.0]}  # too little is out of adjustment too
+        (found,) = from_readings(BOOK, measured(pull_=word), values)
+        assert (found.cause, found.said) == ("bent", said)
 
 
 def test_after_the_work_only_the_reading_after_it_counts():
@@ -139,5 +168,7 @@ def test_its_checks_and_what_costs_nothing():
     mesh = checks["cause:mesh-worn"]
     assert (mesh.minutes, mesh.joints, mesh.hands) == (20, {"side-cover"}, 2)
     assert (checks["sign:weak"].gives, checks["sign:weak"].minutes) == (("weak",), 30)
-    assert list(free_signs(BOOK)) == ["hunts"]
+    assert list(free_signs(BOOK, Told())) == ["fires-not", "hunts"]
+    assert list(free_signs(BOOK, Told({"hunts": True}))) == []  # it runs: it fires
+    assert list(free_signs(BOOK, Told({"hunts": False}))) == ["fires-not"]
     assert openings_of(BOOK)["open:cylinder"].confirms == ("rings",)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from shimstock.trade.faults.network import Check, Finding, Network, Spread
+from shimstock.trade.faults.network import Check, Finding, Network, Spread, Told
 from shimstock.trade.machine.book import Book, Cause, Figure, Sign
 
 CAUSE, SIGN, OPEN = "cause:", "sign:", "open:"
 """Before the key of a check: the check of a cause, looking at a sign, opening up for a part."""
+OTHERWISE = {"cranking": "running", "running": "cranking"}
 LOOKING = 5.0
 """Minutes to look at a part once it is in reach. Common practice, no source."""
 
@@ -33,7 +34,13 @@ def checks_of(book: Book) -> dict[str, Check]:
     found = {CAUSE + key: _check_of_cause(key, cause) for key, cause in book.causes.items()}
     for key, sign in book.signs.items():
         if sign.minutes or sign.open:
-            found[SIGN + key] = Check(sign.minutes, gives=(key,), joints=frozenset(sign.open))
+            found[SIGN + key] = Check(
+                minutes=sign.minutes,
+                gives=(key,),
+                joints=frozenset(sign.open),
+                needs=sign.needs,
+                dangers=sign.dangers,
+            )
     return found
 
 
@@ -87,6 +94,13 @@ def _check_of_cause(key: str, cause: Cause) -> Check:
     )
 
 
-def free_signs(book: Book) -> Iterator[str]:
-    """The signs that cost nothing to look for."""
-    return (key for key, sign in book.signs.items() if not sign.minutes and not sign.open)
+def free_signs(book: Book, told: Told = Told()) -> Iterator[str]:  # noqa: B008  # frozen
+    """The signs that cost nothing to look for and that nobody has looked for yet.
+
+    An engine that runs is not asked what it does when it will not fire, nor the other way round.
+    """
+    seen = {book.signs[key].when for key, said in told.findings.items() if said is True}
+    for key, sign in book.signs.items():
+        cannot = OTHERWISE.get(sign.when or "", "")
+        if key not in told.findings and not sign.minutes and not sign.open and cannot not in seen:
+            yield key

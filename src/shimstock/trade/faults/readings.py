@@ -10,7 +10,8 @@ from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.state import FigureKey, VerdictNow
 from shimstock.trade.machine.words import Stage, Verdict
 
-SOUND = (Verdict.GOOD, Verdict.SERVICEABLE)
+Latest = dict[str, dict[str, tuple[FigureKey, VerdictNow]]]
+"""By figure and by piece: the reading that counts, and its verdict."""
 
 
 @dataclass(frozen=True)
@@ -38,68 +39,84 @@ def from_readings(
 
     Of each piece the reading after the work counts, where there is one. A cause is there where any
     piece of its figures is worn out; it is cleared where every piece of them all is within its
-    limit. Borderline settles nothing. values: the readings in the figure's unit.
+    limit, a setting where it is good. Borderline settles nothing, nor does a figure that is off to
+    the side to which it does not wear. values: the readings in the figure's unit.
     """
-    found = [said for key in book.causes for said in _of_cause(book, key, verdicts)]
-    return found + [said for key in book.signs for said in _of_sign(book, key, verdicts, values)]
+    latest = _latest(verdicts)
+    found = [said for key in book.causes for said in _of_cause(book, key, latest, values)]
+    return found + [said for key in book.signs for said in _of_sign(book, key, latest, values)]
+
+
+def _latest(verdicts: Mapping[FigureKey, VerdictNow]) -> Latest:
+    """By figure and piece, the verdict that counts, with the key of its reading."""
+    found: Latest = {}
+    for stage in (Stage.FOUND, Stage.FINISHED):
+        for key, verdict in verdicts.items():
+            if key[2] is stage:
+                found.setdefault(key[0], {})[key[1]] = key, verdict
+    return found
 
 
 def _of_cause(
-    book: Book, key: str, verdicts: Mapping[FigureKey, VerdictNow]
+    book: Book, name: str, latest: Latest, values: Mapping[FigureKey, Sequence[float]]
 ) -> Iterator[FromReading]:
-    figures = book.causes[key].figures
-    latest = {figure: dict(_latest(figure, verdicts)) for figure in figures}
-    for figure in figures:
-        for verdict in latest[figure].values():
-            if verdict.verdict is Verdict.WORN_OUT:
-                yield FromReading(figure, verdict.says, True, cause=key)
+    cause = book.causes[name]
+    for figure in (*cause.figures, *cause.shown_by):
+        for key, verdict in latest.get(figure, {}).values():
+            worn = verdict.verdict is Verdict.WORN_OUT
+            if worn and not _off_the_other_side(book, figure, values.get(key, ())):
+                yield FromReading(figure, verdict.says, True, cause=name)
                 return
-    if figures and all(_all_sound(book, figure, latest[figure]) for figure in figures):
-        first = next(iter(latest[figures[0]].values()))
-        yield FromReading(figures[0], first.says, False, cause=key)
+    if cause.figures and all(_all_sound(book, figure, latest, values) for figure in cause.figures):
+        first = cause.figures[0]
+        _, verdict = next(iter(latest[first].values()))
+        yield FromReading(first, verdict.says, False, cause=name)
 
 
-def _all_sound(book: Book, figure: str, latest: Mapping[str, VerdictNow]) -> bool:
-    pieces = book.parts[book.measures[figure].of].instances
-    return all(piece in latest and latest[piece].verdict in SOUND for piece in pieces)
+def _all_sound(
+    book: Book, figure: str, latest: Latest, values: Mapping[FigureKey, Sequence[float]]
+) -> bool:
+    sound = (Verdict.GOOD,) if figure in book.settings else (Verdict.GOOD, Verdict.SERVICEABLE)
+    read = latest.get(figure, {})
+    return all(
+        piece in read
+        and read[piece][1].verdict in sound
+        and not _off_the_other_side(book, figure, values.get(read[piece][0], ()))
+        for piece in book.parts[book.measures[figure].of].instances
+    )
+
+
+def _off_the_other_side(book: Book, name: str, values: Sequence[float]) -> bool:
+    """Whether a figure that wears was read outside its new range where no wear takes it."""
+    figure = book.measures[name]
+    if name in book.settings or figure.as_new is None:
+        return False
+    end = figure.as_new.low if figure.wears_up else figure.as_new.high
+    if end is None:
+        return False
+    return any(value < end if figure.wears_up else value > end for value in values)
 
 
 def _of_sign(
-    book: Book,
-    key: str,
-    verdicts: Mapping[FigureKey, VerdictNow],
-    values: Mapping[FigureKey, Sequence[float]],
+    book: Book, name: str, latest: Latest, values: Mapping[FigureKey, Sequence[float]]
 ) -> Iterator[FromReading]:
-    name = book.signs[key].figure
-    if name is None:
+    key = book.signs[name].figure
+    if key is None or key not in latest:
         return
-    figure = book.measures[name]
-    latest = dict(_latest(name, verdicts))
+    figure, read = book.measures[key], latest[key]
     if spreads_of(figure) is None:
         for word, said in ((Verdict.WORN_OUT, True), (Verdict.GOOD, False)):
-            for verdict in latest.values():
+            for _, verdict in read.values():
                 if verdict.verdict is word:
-                    yield FromReading(name, verdict.says, said, sign=key)
+                    yield FromReading(key, verdict.says, said, sign=name)
                     return
         return
-    worst: tuple[float, str] | None = None
-    for piece, verdict in latest.items():
-        for value in values.get((name, piece, _stage(name, piece, verdicts)), ()):
-            further = value if figure.wears_up else -value
-            if worst is None or further > worst[0]:
-                worst = further, verdict.says
-    if worst is not None:
-        value = worst[0] if figure.wears_up else -worst[0]
-        yield FromReading(name, worst[1], value, sign=key)
-
-
-def _latest(
-    figure: str, verdicts: Mapping[FigureKey, VerdictNow]
-) -> Iterator[tuple[str, VerdictNow]]:
-    for (name, piece, stage), verdict in verdicts.items():
-        if name == figure and stage is _stage(figure, piece, verdicts):
-            yield piece, verdict
-
-
-def _stage(figure: str, piece: str, verdicts: Mapping[FigureKey, VerdictNow]) -> Stage:
-    return Stage.FINISHED if (figure, piece, Stage.FINISHED) in verdicts else Stage.FOUND
+    side = 1 if figure.wears_up else -1
+    taken = [
+        (side * value, verdict.says)
+        for at, verdict in read.values()
+        for value in values.get(at, ())
+    ]
+    if taken:
+        worst, says = max(taken)
+        yield FromReading(key, says, side * worst, sign=name)

@@ -249,8 +249,9 @@ def _causes(book: Book, named: Named) -> Iterator[Finding]:
         for joint in cause.check.open:
             yield from _missing((*here, "check", "open"), joint, "joints", named["joints"])
         yield from _dangers((*here, "check", "dangers"), cause.check.dangers, book)
-        for figure in cause.figures:
-            yield from _missing((*here, "figures"), figure, "figures or settings", measures)
+        for field, names in (("figures", cause.figures), ("shown-by", cause.shown_by)):
+            for figure in names:
+                yield from _missing((*here, field), figure, "figures or settings", measures)
         for other in cause.never_with:
             yield from _missing((*here, "never-with"), other, "causes", named["causes"])
             if other == key:

@@ -40,6 +40,9 @@ class Cause(Entry):
     figures: Names = Field(
         (), description="Figures that are this cause: beyond the limit it is there, within it not."
     )
+    shown_by: Names = Field(
+        (), description="Figures that prove it beyond their limit, and clear nothing within it."
+    )
     never_with: Names = Field((), description="Causes that cannot be there beside this one.")
     page: int | str | None = Field(None, description="Where the prior is from; else a stand-in.")
 
@@ -61,6 +64,9 @@ class Sign(Entry):
     mark: str | None = None
     said: str | None = Field(None, description="How a person says it.")
     where: str | None = Field(None, description="The part at which it shows.")
+    when: Literal["cranking", "running"] | None = Field(
+        None, description="Shows only on an engine that will not fire, or only on one that runs."
+    )
     leak: float = Field(0.02, ge=0, lt=1, description="Chance of a reason that is not listed.")
     causes: dict[str, Literal["strong", "medium", "weak"] | float] = Field(default_factory=dict)
     figure: str | None = Field(
