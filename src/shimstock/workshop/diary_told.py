@@ -16,7 +16,7 @@ from shimstock.workshop.models import DiaryEntry, Machine
 from shimstock.workshop.wording import called
 
 if TYPE_CHECKING:
-    from shimstock.trade.machine.book import Book, Figure, Joint, Part
+    from shimstock.trade.machine.book import Book, Cause, Figure, Joint, Part, Sign
 
 A_PAGE = 30
 """How many entries are read at a time."""
@@ -144,12 +144,23 @@ def place_in_short(book: Book, place: str) -> str:
             return f"Bag {which}"
         case "machine":
             return "Book"
+        case "search":
+            return called(f"Search {key}", _thing_told(book, rest))
+        case "found" if key in book.causes:
+            return _mark(book.causes[key])
         case "note":
             return "Machine" if which == "machine" else place_in_short(book, which)
     return ""
 
 
-def _mark(thing: Joint | Part | Figure) -> str:
+def _thing_told(book: Book, about: str) -> str:
+    """The sign or cause of which something was said in a search, by its mark or name."""
+    kind, _, key = about.partition(":")
+    things: Mapping[str, Sign | Cause] = book.signs if kind == "sign" else book.causes
+    return _mark(things[key]) if key in things else ""
+
+
+def _mark(thing: Joint | Part | Figure | Sign | Cause) -> str:
     return thing.mark or thing.name
 
 
@@ -180,7 +191,7 @@ def _touching(place: str) -> Q:
 
 def _keys_called(book: Book, words: list[str]) -> Iterator[str]:
     """Keys of what is called so in the book, by key, mark or name."""
-    for things in (book.joints, book.parts, book.measures):
+    for things in (book.joints, book.parts, book.measures, book.signs, book.causes):
         for key, thing in things.items():
             called = f"{key} {thing.mark or ''} {thing.name}".lower()
             if all(word in called for word in words):

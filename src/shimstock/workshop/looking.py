@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from shimstock.trade.measure.remedy import Remedy
     from shimstock.trade.measure.verdicts import Verdicts
     from shimstock.trade.reach.gates import GateView
+    from shimstock.workshop.fault_search.view import SearchSeen
     from shimstock.workshop.models import DiaryEntry, Machine
     from shimstock.workshop.standing import ToDo, Unsafe
 
@@ -78,6 +79,11 @@ class Seen:
     @cached_property
     def made(self) -> dict[str, str]:
         """What pages have made of it, by name, to be shown again as long as it stands so."""
+        return {}
+
+    @cached_property
+    def searched(self) -> dict[int, SearchSeen]:
+        """Searches for a fault by number, as they were looked at last while it stands so."""
         return {}
 
     @cached_property

@@ -38,6 +38,10 @@ def _all(book: Book) -> Iterator[Called]:
             yield Called(kind, key, figure.mark or "", figure.name, pieces)
     for key, train in book.trains.items():
         yield Called("train", key, "", train.name)
+    for key, sign in book.signs.items():
+        yield Called("sign", key, sign.mark or "", sign.name)
+    for key, cause in book.causes.items():
+        yield Called("cause", key, cause.mark or "", cause.name)
     for key, gate in book.gates.items():
         yield Called("gate", key, "", gate.name)
         for point, asked in gate.points.items():

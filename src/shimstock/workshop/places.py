@@ -47,3 +47,23 @@ def note_place(about: str) -> str:
 def bag_place(number: str) -> str:
     """A bag."""
     return f"bag:{number}"
+
+
+def search_place(number: int) -> str:
+    """A search for a fault."""
+    return f"search:{number}"
+
+
+def said_place(number: int, about: str) -> str:
+    """What was said of a sign or a cause in a search for a fault."""
+    return f"search:{number}:{about}"
+
+
+def found_place(cause: str) -> str:
+    """A fault that was found and put right."""
+    return f"found:{cause}"
+
+
+def counts_place(label: str) -> str:
+    """What another workshop found, under the name that it was given here."""
+    return f"counts:{label}"

@@ -52,6 +52,32 @@ def test_play_says_what_to_hold_next_where_a_hold_was_not_read(in_demo, run):
     assert told["next_hold"]
 
 
+def test_play_tells_the_likely_play_of_each_link_with_its_interval(in_demo, run):
+    told = way(run, "shimstock play brackwater fan-drive")
+    governor = told["links"][1]["play"]
+
+    assert governor["low"] < governor["likely"] < governor["high"]
+    assert governor["over"] > 0.99 and governor["parted"]
+    assert governor["right_gasket"]["likely"] < governor["likely"]
+    assert told["trouble"] == ""
+    assert "X" in run("shimstock play brackwater fan-drive").out
+
+
+def test_play_says_what_can_hurt_on_the_way_to_the_next_reading(in_demo, run):
+    run("shimstock read brackwater crankshaft-end-float '0.022 in'")
+    told = way(run, "shimstock play brackwater crankshaft-end-float")
+
+    assert told["next"]["opening"] > 0
+    assert any("Lifting head" in caution for caution in told["cautions"])
+
+
+def test_play_without_a_name_lists_the_chains_of_the_book(in_demo, run):
+    ran = run("shimstock play brackwater")
+
+    assert ran.code != 0
+    assert "left-brake-linkage" in " ".join(ran.err.split())
+
+
 SPROCKET = "shimstock reach lowmere left-sprocket"
 
 

@@ -98,6 +98,55 @@ def test_held_apart_the_worn_link_is_named(asked):
     assert "Held: idler: 0.150" in shown
 
 
+def test_each_link_shows_its_likely_play_with_its_bar_and_chance(asked):
+    read("rim", "0.170")
+    read("rim-held", "0.150")
+    shown = said(asked.get("/m/grey/chain/drive/"))
+    first, second = shown.split("<h3>")[1:]
+
+    # by hand, from the ratios: 0.150/5 = 0.030 in, (0.170 − 0.150)/2 = 0.010 in
+    assert "Likely 0.03" in second and "in 9 of 10 cases" in second
+    assert "Over its limit of 0.0100 in; chance to be over over 99 %" in second
+    assert "may be over its limit of 0.0100 in" in first or "probably" in first
+    assert 'class="play over"' in second and 'class="play unsure"' in first
+    assert 'aria-label="idler to rim: likely' in second
+    assert "k_2 = 5" in second and "Rabiner" in second  # its working can be opened
+
+
+def test_a_reading_on_the_link_itself_counts(asked):
+    read("rim", "0.170")
+    before = said(asked.get("/m/grey/chain/drive/"))
+    read("second-lash", "0.030")
+    after = said(asked.get("/m/grey/chain/drive/"))
+
+    assert "not parted from the others yet" in before
+    assert "not parted from the others yet" not in after
+    assert "Too much: idler to rim." in after
+
+
+def test_what_is_open_already_costs_nothing(asked):
+    from shimstock.workshop import acts
+
+    read("rim", "0.170")
+    before = said(asked.get("/m/grey/chain/drive/"))
+    acts.open_joint(machine="grey", joint="cover", who="Ann")
+    after = said(asked.get("/m/grey/chain/drive/"))
+
+    assert "10 min to open, 15 min to close); About" in before.replace(
+        '.</p> <p class="soft">', "; "
+    )
+    assert "About 30 min in all" in before
+    assert "hold the idler, and rock again (nothing to open)" in after
+    assert "About 5 min in all" in after
+
+
+def test_readings_that_contradict_each_other_are_told(asked):
+    read("rim", "0.050")
+    read("rim-held", "0.300")
+
+    assert "does not fit the other readings" in said(asked.get("/m/grey/chain/drive/"))
+
+
 def test_before_and_after_the_work_are_apart(asked):
     read("rim", "0.170")
     read("rim-held", "0.150")

@@ -19,6 +19,9 @@ from shimstock.faces.web.places import address_of
         ("note:machine", "/m/grey/"),
         ("machine", "/m/grey/book/"),
         ("answer:degreased", "/m/grey/gates/"),
+        ("search:3", "/m/grey/faults/3/"),
+        ("search:3:sign:blue-smoke", "/m/grey/faults/3/"),
+        ("found:rings-or-bore-worn", "/m/grey/faults/"),
         ("something", ""),
     ],
 )

@@ -215,7 +215,9 @@ def test_figures_without_limits_feed_another_or_a_train(books: dict[str, Book], 
         for figure in book.measures.values()
         for source in (figure.derive.sources if figure.derive else ())
     }
-    used |= {link.hold.figure or "" for train in book.trains.values() for link in train.links}
+    links = [link for train in book.trains.values() for link in train.links]
+    used |= {link.hold.figure or "" for link in links if link.hold}
+    used |= {link.figure for link in links}
 
     bare = {key for key, figure in book.measures.items() if not figure.new and not figure.limit}
     assert bare <= used

@@ -186,3 +186,38 @@ def test_a_doubtful_mesh_keeps_its_gears_from_use():
 
 def again(found):
     return {key for each in found if each.what is What.USE_AGAIN for key in each.pieces}
+
+
+def test_three_rocks_make_the_governor_mesh_certain_with_its_interval():
+    timing, governor, bevel = rocked(within=0.02).plays.links
+
+    assert governor.stands.low < 0.0300 < governor.stands.high
+    assert governor.stands.high - governor.stands.low < 2 * 0.004
+    assert governor.state == "over" and governor.chance.startswith("over its limit of 0.0120 in")
+    assert timing.stands.over < 0.25 and bevel.state == "within"
+
+
+def test_from_the_total_alone_no_link_is_more_than_possibly_over():
+    found = rocked((CRANK_HELD,), within=0.02)
+
+    for play in found.plays.links:
+        assert 0.1 < play.stands.over < 0.9
+        assert play.chance.startswith("may be over its limit")
+    said = " ".join(f"{play.says} {play.chance}" for play in found.plays.links) + found.next_hold
+    assert "worn" not in said
+
+
+def test_at_0_014_it_is_only_probably_over_and_the_tooth_is_next():
+    found = rocked((["0.3"], ["0.18333"], ["0.09"]), within=0.02)
+
+    assert found.plays.links[GOVERNOR].state == "unsure"
+    assert found.plays.links[GOVERNOR].chance.startswith("probably over its limit")
+    assert "dial on tooth flank" in found.next_hold
+
+
+def test_with_the_right_gasket_it_is_likely_what_either_pressure_angle_leaves():
+    play = rocked(within=0.005, gasket_found="0.030 in").plays.links[GOVERNOR]
+
+    # 0.0191 at 20°, 0.0222 at 14.5°, each ± 0.001 by the readings: 1.645/2·√2·0.005/6.667/2 …
+    assert 0.0191 - 0.0012 < play.right.low < play.right.high < 0.0222 + 0.0012
+    assert play.right.over > 0.99

@@ -41,7 +41,12 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
     shown = [
         Heading(f"=== {seen.row.name} ({seen.row.slug}) ==="),
         *_found(seen, verdicts),
-        *(line for train in trains for line in train_shown(seen.book, *train)),
+        *(
+            line
+            for key, found in trains
+            if found.doubtful
+            for line in train_shown(seen.book, key, found)
+        ),
         *remedies_shown(remedies),
         *_orders(seen, remedies, stands),
         *_ways_shown(ways),

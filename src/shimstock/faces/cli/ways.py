@@ -71,8 +71,13 @@ def reach(
     keys={
         "train": "its key",
         "total": "what the whole play says; null where it was not read",
-        "links": "each with name, figure, verdict, says, most, look_first",
-        "next_hold": "what to hold next; empty where every link stands alone",
+        "links": "each with name, figure, verdict, says, most, look_first, play (its likely play: "
+        "low, likely, high in 9 of 10 cases, over and under as chances, unit, limit, shared, "
+        "parted, right_gasket, says, chance, working; null where it cannot be said)",
+        "next_hold": "what to hold or read next; empty where nothing more would settle",
+        "next": "the same: link, figure, at_end, minutes, opening, closing; or null",
+        "cautions": "what can hurt on the way to it",
+        "trouble": "why the likely play cannot be said; else empty",
     },
 )
 def play(
@@ -85,12 +90,18 @@ def play(
         bool, typer.Option("--finished", help="By the readings after the work.")
     ] = False,
 ) -> Answer:
-    """Say which link of a gear train is worn."""
+    """Say which link of a chain of play is worn, and what to read next."""
     from shimstock.faces.cli.train_lines import rocked, train_data, train_shown
+    from shimstock.workshop.trains import cautions_next
 
     seen = see(machine)
     key, found = rocked(seen, train, finished)
-    return Answer(train_data(key, found), train_shown(seen.book, key, found))
+    due = cautions_next(seen, found)
+    cautions = [Caution(each.caution.name, (each.caution.do, each.caution.never)) for each in due]
+    return Answer(
+        train_data(key, found) | {"cautions": [str(each) for each in due]},
+        [*train_shown(seen.book, key, found), *cautions, DEFERS],
+    )
 
 
 def _way_shown(way: Any) -> list[Shown]:

@@ -158,6 +158,8 @@ _LISTS = {
     "machine": "shimstock machine list shows them all.",
     "starter": "shimstock book starters shows them all.",
     "entry in the diary": "shimstock diary MACHINE shows the numbers.",
+    "search": "shimstock searches MACHINE shows them all.",
+    "label of counts": "shimstock counts shows them all.",
 }
 """Where names of a kind are listed."""
 MANY, FEW = 12, 8

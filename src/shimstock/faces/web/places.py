@@ -36,6 +36,10 @@ def address_of(place: str, slug: str) -> str:
             return reverse("machine", args=[slug]) if whole else address_of(which, slug)
         case "machine":
             return reverse("book", args=[slug])
+        case "search":
+            return reverse("fault", args=[slug, int(which.partition(":")[0])])
+        case "found":
+            return reverse("faults", args=[slug])
     return ""
 
 

@@ -5,6 +5,7 @@ from shimstock.faces.web.pages import (
     book,
     chains,
     diary,
+    faults,
     gates,
     joint,
     live,
@@ -22,8 +23,8 @@ from shimstock.faces.web.pages import (
 )
 
 PAGES = (
-    shed, machine, joint, part, reach, reading, readings, chains, gates, sums, diary, book, bags,
-    notes, photos, papers, people, live,
+    shed, machine, joint, part, reach, reading, readings, chains, faults, gates, sums, diary, book,
+    bags, notes, photos, papers, people, live,
 )  # fmt: skip
 
 urlpatterns = [address for page in PAGES for address in page.URLS]

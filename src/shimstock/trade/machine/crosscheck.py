@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from difflib import get_close_matches
 
-from shimstock.trade.machine.book import Book, Datum, Figure, Joint
+from shimstock.trade.machine.book import Book, Datum, Figure, Joint, Train
 from shimstock.trade.machine.data import KNOWN, PLAIN, WORDS
 from shimstock.trade.machine.sheet import Path
 from shimstock.trade.machine.texts import same_kind
@@ -226,17 +226,30 @@ def _trains(book: Book, named: Named) -> Iterator[Finding]:
     measures = named["figures"] | named["settings"]
     for key, train in book.trains.items():
         yield from _missing(("trains", key, "figure"), train.figure, "figures", measures)
+        yield from _piece_of_train(("trains", key, "piece"), train, book)
         for at, link in enumerate(train.links):
             here: Path = ("trains", key, "links", at)
             yield from _missing((*here, "figure"), link.figure, "figures", measures)
-            if link.hold.figure is not None:
+            if link.hold is not None and link.hold.figure is not None:
                 yield from _missing((*here, "hold"), link.hold.figure, "figures", measures)
             for field, part in (("driver", link.driver), ("driven", link.driven)):
                 if part is not None:
                     yield from _missing((*here, field), part, "parts", named["parts"])
-            for field, joint in (("hold", link.hold.open), ("spread-by", link.spread_by)):
+            held = link.hold.open if link.hold else None
+            for field, joint in (("hold", held), ("spread-by", link.spread_by)):
                 if joint is not None:
                     yield from _missing((*here, field), joint, "joints", named["joints"])
+
+
+def _piece_of_train(path: Path, train: Train, book: Book) -> Iterator[Finding]:
+    """That the piece of a train is one of the pieces that its figure is read on."""
+    figure = book.measures.get(train.figure)
+    if train.piece is None or figure is None or figure.of not in book.parts:
+        return
+    pieces = book.parts[figure.of].instances
+    if train.piece not in pieces:
+        would = " or ".join(pieces) if any(pieces) else "take the line out: there is only one"
+        yield path, train.piece, f"is no piece of {figure.of}", would
 
 
 def _causes(book: Book, named: Named) -> Iterator[Finding]:

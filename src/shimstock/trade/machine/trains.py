@@ -27,9 +27,12 @@ class Link(Entry):
     driven_teeth: int | None = Field(None, ge=1)
     pitch: float | None = Field(None, gt=0, description="Teeth per inch of diameter.")
     ratio: float | None = Field(None, gt=0, description="Movement at the end for each unit here.")
-    hold: Hold
-    spread_by: str | None = Field(None, description="Joint whose gasket sets the centre distance.")
+    hold: Hold | None = Field(None, description="Left out where nothing can be held before it.")
+    spread_by: str | None = Field(
+        None, description="Joint whose gasket sets the centre distance, or lies in the play itself."
+    )
     pressure_angles: tuple[float, ...] = Field((), description="Degrees; all that are possible.")
+    only_by_holding: bool = Field(False, description="Its play cannot be read on the link itself.")
     look_first: tuple[str, ...] = Field((), description="What to look at before the gear.")
 
     @model_validator(mode="after")
@@ -46,5 +49,15 @@ class Train(Entry):
     name: str
     figure: str = Field(description="The figure read at the end with everything in.")
     radius: Length | None = Field(None, description="Where it is read, from the last shaft.")
+    piece: str | None = Field(None, description="Which piece, where its figure has several.")
+    adjusted: bool = Field(
+        False, description="The whole is taken up by adjusting, so that it has its own verdict."
+    )
     links: tuple[Link, ...] = Field(min_length=1, description="From the driven-off end outwards.")
     page: int | str | None = Field(None, description="Page of the maker's book.")
+
+    @model_validator(mode="after")
+    def _whole_can_be_felt(self) -> Train:
+        if self.links[0].hold is None:
+            raise ValueError("say with `hold` what is held at the first link to feel the whole")
+        return self

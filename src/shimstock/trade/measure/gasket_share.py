@@ -11,7 +11,7 @@ from shimstock.trade.measure.judge import Judged, judge
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.numbers.quantity import show
 from shimstock.trade.numbers.units import Deg, Length
-from shimstock.trade.numbers.working import Working
+from shimstock.trade.numbers.working import Worked, Working
 from shimstock.trade.sums.gears.backlash_from_centre_distance import backlash_from_centre_distance
 
 USUAL_ANGLES = (14.5, 20.0)
@@ -20,12 +20,13 @@ DOUBTFUL = (Verdict.WORN_OUT, Verdict.BORDERLINE)
 
 @dataclass(frozen=True)
 class GasketShare:
-    """For one possible pressure angle: lash that the gasket adds, and the verdict on the rest.
+    """For one possible pressure angle: play that the gasket adds, and the verdict on the rest.
 
+    angle: None where the gasket's thickness is itself the play that it adds.
     over: the rest is still proven to be over the limit.
     """
 
-    angle: float
+    angle: float | None
     added: float
     left: float
     judged: Judged
@@ -41,14 +42,36 @@ def gasket_shares(
     Source: standard gear geometry, Δj = 2·ΔC·tan φ.
     """
     return tuple(
-        _share(link, figure, lash, extra, angle) for angle in link.pressure_angles or USUAL_ANGLES
+        _share(link, figure, lash, angle, gained)
+        for angle, gained in lash_added(link, extra, lash.unit)
     )
 
 
-def _share(link: Link, figure: Figure, lash: Measured, extra: float, angle: float) -> GasketShare:
-    gained = backlash_from_centre_distance(
-        spread=Length(extra), pressure_angle=Deg(angle), unit=lash.unit
+def lash_added(
+    link: Link, extra: float, unit: str
+) -> tuple[tuple[float | None, Worked[Length]], ...]:
+    """What a gasket adds to the play of a link, for each possible pressure angle of a mesh.
+
+    extra: how much too thick it is, in `unit`. At a plain clearance it adds its own thickness.
+    """
+    if link.ratio is not None:
+        w = Working()
+        w.given("Δj", extra, unit, meaning="the gasket's extra thickness, all of it play")
+        return ((None, Worked(Length(extra), w)),)
+    return tuple(
+        (
+            angle,
+            backlash_from_centre_distance(
+                spread=Length(extra), pressure_angle=Deg(angle), unit=unit
+            ),
+        )
+        for angle in link.pressure_angles or USUAL_ANGLES
     )
+
+
+def _share(
+    link: Link, figure: Figure, lash: Measured, angle: float | None, gained: Worked[Length]
+) -> GasketShare:
     w = Working()
     w.extend(lash.working)
     w.extend(gained.working)

@@ -87,6 +87,14 @@ def geometry(train: Train, at: int, unit: str) -> tuple[float, float, float]:
     return convert(radius.value, "in", unit), speed, end
 
 
+def gain_of(train: Train, at: int, unit: str) -> float:
+    """Movement at the end for each unit of play in a link; unit: of lengths, such as in.
+
+    Raises ValueError where the book leaves out what is needed.
+    """
+    return keep_gain(Working(), train, at, unit)
+
+
 def keep_gain(w: Working, train: Train, at: int, unit: str) -> float:
     """Movement at the end for each unit of play in a link, put into a working as k_1, k_2."""
     link, n = train.links[at], at + 1

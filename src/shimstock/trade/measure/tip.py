@@ -7,9 +7,10 @@ from dataclasses import replace
 
 from shimstock.trade.machine.book import Book, Train
 from shimstock.trade.machine.words import Stage
+from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.measure.take import GAPS, in_unit
-from shimstock.trade.measure.verdicts import Readings
+from shimstock.trade.measure.verdicts import Readings, measure
 from shimstock.trade.numbers.instruments import Instrument, good_to, named
 from shimstock.trade.numbers.quantity import NotUnderstood, convert, parse
 
@@ -25,11 +26,38 @@ def tip_readings(
     readings: everything that was read on the machine.
     """
     train = book.trains[train_key]
-    figures = [train.figure, *(link.hold.figure for link in train.links[1:])]
     found = []
-    for key in figures:
-        piece = book.parts[book.measures[key].of].instances[0] if key else ""
-        found.append(readings.get((key, piece, stage)) if key else None)
+    for key in hold_figures(train):
+        found.append(readings.get((key, piece_of(book, train, key), stage)) if key else None)
+    return found
+
+
+def hold_figures(train: Train) -> list[str | None]:
+    """The figure read at the end with each link's shaft held; None where the book names none."""
+    later = (link.hold.figure if link.hold else None for link in train.links[1:])
+    return [train.figure, *later]
+
+
+def piece_of(book: Book, train: Train, figure: str) -> str:
+    """Which piece a figure of a train is read on."""
+    pieces = book.parts[book.measures[figure].of].instances
+    return train.piece if train.piece in pieces else pieces[0]
+
+
+def own_readings(
+    book: Book, train_key: str, readings: Readings, stage: Stage = Stage.FOUND
+) -> dict[str, Measured]:
+    """What was read on a train's links themselves, by their figure.
+
+    readings: everything that was read on the machine.
+    """
+    train = book.trains[train_key]
+    found = {}
+    for link in train.links:
+        piece = piece_of(book, train, link.figure)
+        got = measure(book, link.figure, readings, piece, stage)
+        if got is not None:
+            found[link.figure] = got
     return found
 
 
@@ -47,9 +75,7 @@ def holds(
         )
     figure = book.measures[train.figure]
     unit = figure.measured_in
-    gauge = (
-        good_to(within, unit) if within is not None else _named_or_rule(figure.with_ or "", unit)
-    )
+    gauge = gauge_of(book, train, within)
     for tip in (*tips, *[None] * (len(train.links) - len(tips))):
         if isinstance(tip, Reading):
             yield _brought_in(tip, unit, None if within is None else gauge)
@@ -57,7 +83,19 @@ def holds(
             yield _typed(train.figure, figure.name, tip or (), unit, gauge)
 
 
-def _named_or_rule(text: str, unit: str) -> Instrument:
+def gauge_of(book: Book, train: Train, within: float | None) -> Instrument:
+    """What the end of a train is read with.
+
+    within: the ± of one reading, k = 2; without it, the instrument that the book names.
+    """
+    figure = book.measures[train.figure]
+    if within is not None:
+        return good_to(within, figure.measured_in)
+    return gauge_named(figure.with_ or "", figure.measured_in)
+
+
+def gauge_named(text: str, unit: str) -> Instrument:
+    """The instrument that a book's text names, or else a rule."""
     try:
         return named(text, unit)
     except NotUnderstood:

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from shimstock.trade.machine.book import Book, Link, Train
 from shimstock.trade.machine.words import Verdict
 from shimstock.trade.measure.bore import mean
+from shimstock.trade.measure.chain.of_book import chain_play
+from shimstock.trade.measure.chain.ways import Ways
 from shimstock.trade.measure.gasket_share import DOUBTFUL, GasketShare, explained, gasket_shares
 from shimstock.trade.measure.judge import Judged, judge
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.play import play
 from shimstock.trade.measure.predicted import when_put_right
 from shimstock.trade.measure.reading import Reading
-from shimstock.trade.measure.tip import Tip, holds
+from shimstock.trade.measure.tip import Tip, gauge_of, holds
 from shimstock.trade.measure.train_found import LinkFound, TrainFound
 from shimstock.trade.measure.verdicts import as_a_sum
 from shimstock.trade.numbers.quantity import convert, parse, show
@@ -30,6 +32,8 @@ def rock(
     within: float | None = None,
     gasket_found: str | float | None = None,
     gasket_book: str | float | None = None,
+    own: Mapping[str, Measured] | None = None,
+    ways: Ways | None = None,
 ) -> TrainFound:
     """Part the play at the end of a train among its links.
 
@@ -45,7 +49,14 @@ def rock(
     held = [at for at, reading in enumerate(readings) if reading is not None]
     extra = _extra_gasket(book, train, gasket_found, gasket_book)
     links = tuple(_link(book, train, at, readings, held, extra) for at in range(len(train.links)))
-    found = TrainFound(_total(book, train, readings), links, _next_hold(book, train, held))
+    plays = chain_play(
+        *(book, train, readings),
+        own=own or {},
+        extra=extra,
+        gauge=gauge_of(book, train, within),
+        ways=ways or {},
+    )
+    found = TrainFound(_total(book, train, readings), links, plays)
     return replace(found, expected=when_put_right(book, train_key, found))
 
 
@@ -102,7 +113,7 @@ def _link(
     after = [n for n in held if n > at]
     whole = readings[before[-1]] if before else None
     if whole is None:
-        says = f"{link.name}: not rocked; hold the {link.hold.what}"
+        says = f"{link.name}: not rocked{f'; hold the {link.hold.what}' if link.hold else ''}"
         return LinkFound(link.name, link.figure, Verdict.NOT_MEASURED, says)
     first, last = before[-1], (after[0] if after else len(train.links))
     got = play(train, at, whole, readings[last] if after else None)
@@ -152,24 +163,3 @@ def _among(book: Book, train: Train, at: int, got: Measured, group: range) -> Li
     return LinkFound(
         link.name, link.figure, Verdict.NOT_MEASURED, says, most=got.value, look_first=look
     )
-
-
-def _next_hold(book: Book, train: Train, held: Sequence[int]) -> str:
-    """The hold that is quickest to reach among those that would part links from each other."""
-    open_ones = [at for at in range(len(train.links)) if at not in held]
-    if not open_ones:
-        return ""
-    at = min(open_ones, key=lambda n: (_minutes(book, train.links[n]), -n))
-    hold = train.links[at].hold
-    if not hold.open or hold.open not in book.joints:
-        return f"Next: hold the {hold.what}, and rock again"
-    joint = book.joints[hold.open]
-    return (
-        f"Next: hold the {hold.what}, and rock again ({joint.name}: {joint.open:.0f} min to open, "
-        f"{joint.close:.0f} min to close, beside what is in the way)"
-    )
-
-
-def _minutes(book: Book, link: Link) -> float:
-    joint = book.joints.get(link.hold.open or "")
-    return joint.open + joint.close if joint else 0.0

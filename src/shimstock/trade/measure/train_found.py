@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from shimstock.trade.machine.words import Verdict
-from shimstock.trade.measure.gasket_share import GasketShare
+from shimstock.trade.measure.chain.played import ChainPlay
+from shimstock.trade.measure.gasket_share import DOUBTFUL, GasketShare
 from shimstock.trade.measure.judge import Judged
 from shimstock.trade.numbers.working import Worked
 
@@ -33,15 +34,26 @@ class LinkFound:
 class TrainFound:
     """What the rocking of a train says.
 
-    total: never worn out by itself. next_hold: what to hold next, and why; empty when every link
-    stands alone. expected: the play at the end once every worn link is in the middle of its new
+    total: never worn out by itself. plays: the likely play of every link, by all that was read.
+    expected: the play at the end once every worn link is in the middle of its new
     range, in the unit of the train's figure; None where nothing is worn or a link is not known.
     """
 
     total: Judged | None
     links: tuple[LinkFound, ...]
-    next_hold: str
+    plays: ChainPlay
     expected: Worked[float] | None = None
+
+    @property
+    def next_hold(self) -> str:
+        """What to hold or read next, and its minutes; empty where nothing more would settle."""
+        return self.plays.next.says if self.plays.next else ""
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether it asks for a look: too much in all, or something was held apart."""
+        too_much = self.total is not None and self.total.verdict in DOUBTFUL
+        return too_much or any(link.judged for link in self.links)
 
     @property
     def worn(self) -> tuple[LinkFound, ...]:

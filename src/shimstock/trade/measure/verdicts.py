@@ -223,7 +223,12 @@ def _judged(book: Book, key: FigureKey, value: Measured, reading: Reading | None
     )
     if value.place:
         judged = replace(judged, says=f"{judged.says} ({value.place})")
-    return as_a_sum(book, judged) if judged.beyond else judged
+    return as_a_sum(book, judged) if judged.beyond and not _adjusted(book, figure_key) else judged
+
+
+def _adjusted(book: Book, figure: str) -> bool:
+    """Whether a figure is the play of a whole train that adjusting takes up."""
+    return any(each.adjusted for each in book.trains.values() if each.figure == figure)
 
 
 def as_a_sum(book: Book, judged: Judged) -> Judged:

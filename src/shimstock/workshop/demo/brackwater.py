@@ -143,6 +143,7 @@ def _oil_side(t: Teller) -> None:
 
 def _brakes(t: Teller) -> None:
     t.evening(16, "Tom")
+    t.searched("pulls to the left", {"S22": "seen", "S23": "not seen"})
     t.opened("left-wheel")
     t.covered_all()
     t.evening(14, "Ida")

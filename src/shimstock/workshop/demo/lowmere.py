@@ -27,6 +27,7 @@ def _arrival(t: Teller) -> None:
     t.read("right-track-pitch", "24.69 24.71")
     t.read("left-track-sag", "1.3 1.4")
     t.read("right-track-sag", "1.9 2.0")
+    t.searched("misses, and no pull", {"misses": "seen", "low-power": "seen", "knock": "not seen"})
 
 
 def _top_end(t: Teller) -> None:
@@ -47,6 +48,7 @@ def _top_end(t: Teller) -> None:
     t.evening(50, "Wren")
     t.part("valve", "rejected", piece="exhaust 3", note="burned, margin gone; guide with it")
     t.part("valve", "on order", piece="exhaust 3", maker="mark S", note="with one guide")
+    t.found("valve-leaks", "exhaust 3 burned, guide worn: valve with one guide, seats cut")
     t.part("cylinder-head", "out at the machinist", note="one guide, seats cut; two weeks")
 
 

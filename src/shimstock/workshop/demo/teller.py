@@ -114,6 +114,17 @@ class Teller:
             at=self._next(),
         )  # fmt: skip
 
+    def searched(self, about: str, said: dict[str, str]) -> None:
+        """A search for a fault was begun, and what was seen and not seen was said."""
+        acts.begin_search(machine=self.machine, about=about, who=self._who, at=self._next())
+        acts.say_in_search(machine=self.machine, said=said, who=self._who, at=self._next())
+
+    def found(self, cause: str, how: str) -> None:
+        """The cause was found and put right, and the search is over."""
+        acts.fault_found(
+            machine=self.machine, cause=cause, how=how, ends=True, who=self._who, at=self._next()
+        )
+
     @property
     def _book(self) -> Book:
         return book_of(find_machine(self.machine))

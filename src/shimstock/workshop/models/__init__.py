@@ -2,6 +2,7 @@
 
 from shimstock.workshop.models.answers import AnswerRow, GatePass
 from shimstock.workshop.models.diary import DiaryEntry
+from shimstock.workshop.models.faults import FaultCounts, FaultFound, FaultSaid, FaultSearch
 from shimstock.workshop.models.kept import Kept
 from shimstock.workshop.models.machine import Machine
 from shimstock.workshop.models.notes import Bag, Note
@@ -15,6 +16,10 @@ __all__ = [
     "Bag",
     "Device",
     "DiaryEntry",
+    "FaultCounts",
+    "FaultFound",
+    "FaultSaid",
+    "FaultSearch",
     "GatePass",
     "JoinCode",
     "JointState",

@@ -13,22 +13,26 @@ from django.utils.http import urlencode
 from shimstock.faces.web.act import page
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.places import address_of
+from shimstock.faces.web.play_bar import Bar, bar
 from shimstock.faces.web.wrong import NOT_DONE, Wrong, explained
 from shimstock.trade.machine.words import Stage, Verdict
+from shimstock.trade.measure.chain.offers import can_be_read
+from shimstock.trade.measure.tip import hold_figures, piece_of
 from shimstock.trade.measure.words import between
 from shimstock.trade.numbers.quantity import show
 from shimstock.workshop.find import find_figure, find_piece
 from shimstock.workshop.looking import DEFERS, Seen, see
 from shimstock.workshop.places import reading_place
 from shimstock.workshop.shims import Laid, lay_together, set_by_shims, shimmed, typed_pack
-from shimstock.workshop.trains import find_train, held_next, parted, tips_of
+from shimstock.workshop.trains import cautions_next, find_train, parted, read_along
 from shimstock.workshop.wording import figure_named
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
-    from shimstock.trade.machine.trains import Link
+    from shimstock.trade.machine.trains import Link, Train
+    from shimstock.trade.measure.chain.played import Next, Played
     from shimstock.trade.measure.reading import Reading
-    from shimstock.trade.measure.train_found import LinkFound
+    from shimstock.trade.measure.train_found import LinkFound, TrainFound
 
 FIELDS = {"--offered with": "type in “Shims to be had”", "type it as --play SIZE": "type it here"}
 """What the form says in place of the terminal's options."""
@@ -38,15 +42,22 @@ FIELDS = {"--offered with": "type in “Shims to be had”", "type it as --play 
 class Linked:
     """A link of a train as the page draws it: what the book says, what was read and found.
 
-    read: what was read at the end with its shaft held; "" for nothing. reading, measure: addresses
-    of the pages for that reading, and for its lash on the tooth.
+    play: what is likely, with its bar; None where nothing can be said. read: what was read at the
+    end with its shaft held; "" for nothing. reading, measure: addresses of the pages for that
+    reading, and for its play on the link itself; "" where it cannot be read so.
     """
 
     link: Link
     found: LinkFound
+    play: Played | None
     read: str
     reading: str
     measure: str
+
+    @property
+    def bar(self) -> Bar | None:
+        """The likely play drawn."""
+        return bar(self.play) if self.play else None
 
     @property
     def says(self) -> str:
@@ -94,11 +105,11 @@ def chain(asked: Asked, slug: str, train: str) -> HttpResponse:
     seen = see(slug)
     key = find_train(seen.book, train)
     stage = Stage.FINISHED if asked.GET.get("stage") == Stage.FINISHED else Stage.FOUND
-    tips = tips_of(seen, key, stage is Stage.FINISHED)
-    found, entry = parted(seen, key, tips), seen.book.trains[key]
-    links = _links(seen, key, stage, tips, found.links)
-    hold = held_next(entry, found)
-    expected = found.expected
+    tips, own = read_along(seen, key, stage is Stage.FINISHED)
+    found, entry = parted(seen, key, tips, own), seen.book.trains[key]
+    links = _links(seen, key, stage, tips, found)
+    expected, following = found.expected, found.plays.next
+    unit = seen.book.measures[entry.figure].measured_in
     return page(
         asked,
         "chain.html",
@@ -109,33 +120,39 @@ def chain(asked: Asked, slug: str, train: str) -> HttpResponse:
         finished=stage is Stage.FINISHED,
         links=links,
         looks=dict.fromkeys(look for each in found.links for look in each.look_first),
-        hold=next((each for each in links if each.link is hold), None),
+        following=following,
+        cautions=cautions_next(seen, found),
+        read_next=_read_next(links, following),
         unknown=any(each.drawn == "unknown" for each in links),
-        expected=show(expected.value, seen.book.measures[entry.figure].measured_in)
-        if expected
-        else "",
+        expected=show(expected.value, unit) if expected else "",
+        defers=DEFERS,
     )
 
 
+def _read_next(links: Sequence[Linked], following: Next | None) -> str:
+    """The page where the next reading is typed; "" for none."""
+    if following is None:
+        return ""
+    link = links[following.link]
+    return link.reading if following.at_end else link.measure
+
+
 def _links(
-    seen: Seen,
-    key: str,
-    stage: Stage,
-    tips: Sequence[Reading | None],
-    found: Sequence[LinkFound],
+    seen: Seen, key: str, stage: Stage, tips: Sequence[Reading | None], found: TrainFound
 ) -> list[Linked]:
     """Each link of a train beside what was read and found of it."""
     train, slug = seen.book.trains[key], seen.row.slug
-    figures = [train.figure, *(link.hold.figure for link in train.links[1:])]
+    plays = found.plays.links or (None,) * len(train.links)
+    every = zip(train.links, found.links, plays, tips, hold_figures(train), strict=True)
     return [
         Linked(
-            link,
-            one,
-            _read(tip),
-            _reading(seen.book, slug, figure, stage),
-            _reading(seen.book, slug, link.figure, stage),
+            *(link, one, play, _read(tip)),
+            reading=_reading(seen.book, slug, train, figure, stage),
+            measure=_reading(seen.book, slug, train, link.figure, stage)
+            if can_be_read(train, link)
+            else "",
         )
-        for link, one, tip, figure in zip(train.links, found, tips, figures, strict=True)
+        for link, one, play, tip, figure in every
     ]
 
 
@@ -143,12 +160,11 @@ def _read(tip: Reading | None) -> str:
     return ", ".join(tip.typed) if tip else ""
 
 
-def _reading(book: Book, slug: str, figure: str | None, stage: Stage) -> str:
+def _reading(book: Book, slug: str, train: Train, figure: str | None, stage: Stage) -> str:
     """The page where a figure of a train is read; "" where the book names none."""
     if figure is None:
         return ""
-    piece = book.parts[book.measures[figure].of].instances[0]
-    return address_of(reading_place(figure, piece, stage), slug)
+    return address_of(reading_place(figure, piece_of(book, train, figure), stage), slug)
 
 
 def shims(asked: Asked, slug: str, figure: str) -> HttpResponse:

@@ -13,6 +13,7 @@ from django.utils.http import urlencode
 from shimstock.faces.web.act import do_and_show, page, typed_at
 from shimstock.faces.web.asked import Asked
 from shimstock.faces.web.scale import scales
+from shimstock.faces.web.whole_number import whole_number
 from shimstock.faces.web.wrong import NOT_DONE, Wrong
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop import acts
@@ -50,7 +51,7 @@ def reading(asked: Asked, slug: str, figure: str) -> HttpResponse:
     return do_and_show(
         asked,
         lambda: _accept(asked, at) if "accept" in asked.POST else _take(asked, at),
-        then=_address(at),
+        then=_address(at, _search(asked)),
         again=lambda wrong: _shown(asked, slug, figure, wrong),
     )
 
@@ -81,7 +82,8 @@ def _shown(asked: Asked, slug: str, figure: str, wrong: Wrong | None = None) -> 
         scales=scales(at),
         typed=asked.POST,
         means_first=at.stage in at.verdicts and asked.method != "POST",
-        address=_address(at),
+        address=_address(at, _search(asked)),
+        search=_search(asked),
         defers=DEFERS,
     )
 
@@ -158,8 +160,13 @@ def _how_many(typed: str) -> int:
     return int(text)
 
 
-def _address(at: AtFigure) -> str:
-    asked = {"piece": at.piece, "stage": str(at.stage)}
+def _search(asked: Asked) -> int | None:
+    """The number of the search for a fault from which one came, and goes back to."""
+    return whole_number(asked.GET.get("search", ""))
+
+
+def _address(at: AtFigure, search: int | None) -> str:
+    asked = {"piece": at.piece, "stage": str(at.stage), "search": str(search or "")}
     said = urlencode({name: value for name, value in asked.items() if value})
     return f"{reverse('reading', args=[at.seen.row.slug, at.key])}?{said}"
 

@@ -1,0 +1,72 @@
+"""A search for a fault as plain values for --json."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from typing import TYPE_CHECKING, Any
+
+from shimstock.faces.cli.fault_lines import CAUSES
+from shimstock.faces.cli.looking import cautions_data
+
+if TYPE_CHECKING:
+    from shimstock.workshop.fault_search.seen import OfferSeen
+    from shimstock.workshop.fault_search.view import SearchSeen
+    from shimstock.workshop.fault_search.why import WhySeen
+    from shimstock.workshop.models import FaultSearch
+
+
+def search_data(found: SearchSeen, why: WhySeen | None, *, everything: bool) -> dict[str, Any]:
+    """Everything that a search comes to.
+
+    why: what stands behind one cause, if that was asked for. everything: whether to say of every
+    cause what speaks most for it; of the likeliest few else.
+    """
+    told_why = len(found.ranking) if everything else CAUSES
+    return {
+        "search": _row(found.row) if found.row else None,
+        "told": [asdict(each) for each in found.told],
+        "cannot_be": found.cannot_be,
+        "method": found.ranked.method if found.ranked else "",
+        "error": found.ranked.error if found.ranked else 0.0,
+        "ranking": [
+            _keyed("cause", asdict(each))
+            | {"why": found.why(each.key).line if n < told_why else ""}
+            for n, each in enumerate(found.ranking)
+        ],
+        "questions": [_keyed("sign", asdict(each)) for each in found.questions],
+        "offers": [_offer(each) for each in found.offers],
+        "not_offered": [asdict(each) for each in found.not_offered],
+        "unlisted": found.unlisted,
+        "would_change": [asdict(each) for each in found.would_change],
+        "why": _why(why) if why else None,
+    }
+
+
+def _row(row: FaultSearch) -> dict[str, Any]:
+    return {
+        "number": row.number,
+        "about": row.about,
+        "ended": row.ended,
+        "people": row.people,
+        "young": row.young,
+        "missing": row.missing,
+    }
+
+
+def _offer(offer: OfferSeen) -> dict[str, Any]:
+    return vars(offer) | {
+        "joints": [asdict(joint) for joint in offer.joints],
+        "cautions": cautions_data(offer.cautions),
+    }
+
+
+def _keyed(name: str, values: dict[str, Any]) -> dict[str, Any]:
+    """The same with the key under the name of what it is a key of."""
+    return {name: values.pop("key")} | values
+
+
+def _why(why: WhySeen) -> dict[str, Any]:
+    data = _keyed("cause", asdict(why))
+    lines = [each.line for each in why.speaks]
+    speaks = [each | {"line": line} for each, line in zip(data["speaks"], lines, strict=True)]
+    return data | {"speaks": speaks}

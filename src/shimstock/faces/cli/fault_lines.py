@@ -1,0 +1,255 @@
+"""A search for a fault as lines: what it can be, what to look for, the next check."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from shimstock.faces.cli.looking import cautions_shown
+from shimstock.faces.cli.shown import Heading, Shown, Table, listed_under
+from shimstock.workshop.fault_search.seen import OF_READING
+from shimstock.workshop.looking import DEFERS, minutes
+
+if TYPE_CHECKING:
+    from collections.abc import Iterable, Sequence
+
+    from shimstock.workshop.fault_search.seen import CauseSeen, OfferSeen, QuestionSeen, ToldSeen
+    from shimstock.workshop.fault_search.view import SearchSeen
+    from shimstock.workshop.fault_search.why import WhySeen
+
+WIDE = 20
+"""Letters of a bar that stands for certainty."""
+CAUSES, CHECKS, FEW = 8, 5, 3
+"""How many causes, checks and other things are shown unless all are wanted."""
+BAR = "# up to the low end of the 90 % interval, = the interval, | the chance."
+
+
+def search_shown(found: SearchSeen, *, everything: bool) -> list[Shown]:
+    """Everything that a search comes to, in the order in which one goes on."""
+    if found.cannot_be:
+        return [*_told(found, True), f"This cannot all be true: {found.cannot_be}."]
+    if not found.ranking:
+        return [*_told(found, everything), *_to_pick(found)]
+    return [
+        *_told(found, everything),
+        *_ranking(found, everything),
+        *_questions(found.questions, everything),
+        *_next_check(found),
+        *_further(found, everything),
+        *_would_change(found, everything),
+        *_not_offered(found, everything),
+    ]
+
+
+def why_shown(why: WhySeen) -> list[Shown]:
+    """All that stands behind the chance of a cause."""
+    speaks = [each for each in why.speaks if not each.says_nothing]
+    silent = [each.short for each in why.speaks if each.says_nothing]
+    return [
+        Heading(why.called),
+        f"Chance {_percent(why.chance)}; before anything was told {_percent(why.prior)}: "
+        f"{why.prior_says}.",
+        *listed_under("The prior", why.prior_working),
+        *listed_under(
+            "What speaks, by the factor between the odds with it and without it",
+            [f"{each.line} [{each.source}]" for each in speaks],
+        ),
+        *([f"Says nothing here: {', '.join(silent)}."] if silent else []),
+        "Factors do not multiply to the whole: signs that tell the same count once.",
+    ]
+
+
+def _told(found: SearchSeen, everything: bool) -> list[Shown]:
+    row = found.row
+    about = f": {row.about}" if row and row.about else ""
+    ended = f" ({row.ended})" if row and row.ended else ""
+    which = f"search {row.number}{about}{ended}" if row else "as told now"
+    counts = [each for each in found.told if each.counts]
+    whole = [each for each in counts if everything or each.comes_from != OF_READING]
+    lines = [f"{_called(each.name, each.mark)}: {each.says} [{each.source}]" for each in whole]
+    lines += _readings(found, [each for each in counts if each not in whole])
+    return [Heading(f"{found.seen.row.name}, {which}"), *(f"  {each}" for each in lines)]
+
+
+def _readings(found: SearchSeen, told: Sequence[ToldSeen]) -> list[str]:
+    """What follows from readings, in a line."""
+    figures = found.seen.book.measures
+    said = [
+        f"{each.mark or each.name} {each.says} ({figures[each.figure].mark or each.figure})"
+        for each in told
+    ]
+    return [f"From readings: {', '.join(said)}."] if said else []
+
+
+def _to_pick(found: SearchSeen) -> list[Shown]:
+    """Where nothing speaks for any cause: the signs that may be told."""
+    from shimstock.workshop.fault_search.pick import picking
+
+    rows = [
+        (group.group, sign.mark, _said(sign.name, sign.said))
+        for group in picking(found.seen.book)
+        for sign in group.signs
+    ]
+    head = "Nothing speaks for any cause yet. Tell what you see: --seen SIGN, --not SIGN."
+    return [head, *([Table(("at", "mark", "sign"), rows)] if rows else [])]
+
+
+def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:
+    open_ = [each for each in found.ranking if not each.said]
+    shown = open_ if everything else open_[:CAUSES]
+    rows = [(_percent(each.chance), _span(each), _bar(each), _cause(found, each)) for each in shown]
+    columns = ("chance", "90 %", "", "cause, and what speaks most")
+    if not rows:
+        return [Heading("What it can be"), "Nothing else: what was seen has its cause."]
+    return [
+        Heading("What it can be"),
+        Table(columns, rows, frozenset(columns[:2])),
+        BAR,
+        *_left(len(open_) - len(shown), "cause"),
+        *_how(found),
+    ]
+
+
+def _how(found: SearchSeen) -> list[Shown]:
+    stand_ins = any(each.stand_in for each in found.ranking)
+    lines: list[Shown] = []
+    if stand_ins:
+        lines += ["* the prior is a stand-in: experience, until a page says where it is from."]
+    if found.ranked and found.ranked.method != "exact":
+        lines += [f"Sampled: a chance may be off by {found.ranked.error:.3f}."]
+    return lines
+
+
+def _cause(found: SearchSeen, cause: CauseSeen) -> str:
+    counted = f"; found {cause.confirmed} of {cause.looked}" if cause.looked else ""
+    star = "*" if cause.stand_in else ""
+    name = f"{_called(cause.name, cause.mark)}{star}"
+    return f"{name}{counted}\n  {found.why(cause.key).line}"
+
+
+def _questions(questions: Iterable[QuestionSeen], everything: bool) -> list[Shown]:
+    several = list(questions)
+    shown = several if everything else several[:FEW]
+    lines = [_question(each) for each in shown]
+    return listed_under("Look for this first: it costs nothing", lines)
+
+
+def _question(question: QuestionSeen) -> str:
+    where = f", at: {question.where}" if question.where else ""
+    saves = f"; saves {question.saves:.0f} min" if question.saves >= 1 else ""
+    return f"{_said(_called(question.name, question.mark), question.said)}{where}{saves}"
+
+
+def _next_check(found: SearchSeen) -> list[Shown]:
+    if not found.offers:
+        return [Heading("Next check"), "None that those who are there can do."]
+    first = found.offers[0]
+    cautions = cautions_shown(first.cautions)
+    return [
+        Heading(f"Next check: {_called(first.name, first.mark)}"),
+        *([DEFERS, *cautions] if cautions else []),
+        f"Do: {first.do}.",
+        *([f"Points to it: {first.points_to}."] if first.points_to else []),
+        *([f"Points away: {first.points_away}."] if first.points_away else []),
+        f"Takes {minutes(first.minutes)}{_opening(first)}.{_with(first)}",
+        f"Finds it with {_percent(first.finds)}; {minutes(first.expected)} until it is found.",
+        f"Then: {_type(found, first)}",
+    ]
+
+
+def _opening(offer: OfferSeen) -> str:
+    if not offer.joints:
+        return ", nothing to open"
+    joints = ", ".join(joint.mark or joint.name for joint in offer.joints)
+    return f" and {minutes(offer.opening)} to open {joints}"
+
+
+def _with(offer: OfferSeen) -> str:
+    hands = f" Hands: {offer.hands}." if offer.hands > 1 else ""
+    return f"{hands} Needs: {', '.join(offer.needs)}." if offer.needs else hands
+
+
+def _type(found: SearchSeen, offer: OfferSeen) -> str:
+    """The command by which the result is told."""
+    slug = found.seen.row.slug
+    if offer.figure:
+        mark = found.seen.book.measures[offer.figure].mark or offer.figure
+        return f"shimstock read {slug} {mark}"
+    thing = (offer.mark if offer.kind != "open" else "") or offer.key
+    if offer.kind == "open":
+        book = found.seen.book
+        thing = " or ".join(book.causes[key].mark or key for key in offer.settles)
+    said = "seen or not-seen" if offer.kind == "sign" else "there or cleared"
+    return f"shimstock showed {slug} {thing}, {said}"
+
+
+def _further(found: SearchSeen, everything: bool) -> list[Shown]:
+    others = found.offers[1:]
+    shown = others if everything else others[: CHECKS - 1]
+    opens = next((each for each in others if each.kind == "open" and each not in shown), None)
+    rows = [_offer_row(each) for each in (*shown, *([opens] if opens else []))]
+    columns = ("min", "opening", "finds", "to go", "check")
+    if not rows:
+        return []
+    return [
+        Heading("Or"),
+        Table(columns, rows, frozenset(columns[:4])),
+        *_left(len(others) - len(rows), "check"),
+    ]
+
+
+def _offer_row(offer: OfferSeen) -> tuple[str, ...]:
+    name = _called(offer.name, offer.mark)
+    said = f"stop here and open: {name}" if offer.kind == "open" else f"{name}: {offer.do}"
+    warned = " (CAUTION)" if offer.cautions else ""
+    return (
+        f"{offer.minutes:g}",
+        f"{offer.opening:g}",
+        _percent(offer.finds),
+        f"{offer.expected:.0f}",
+        f"{said}{warned}",
+    )
+
+
+def _would_change(found: SearchSeen, everything: bool) -> list[Shown]:
+    shown = found.would_change if everything else found.would_change[:FEW]
+    return listed_under("What would change the order", [each.line for each in shown])
+
+
+def _not_offered(found: SearchSeen, everything: bool) -> list[Shown]:
+    shown = found.not_offered if everything else found.not_offered[:CHECKS]
+    lines = [f"{_called(each.name, each.mark)}: {each.reason}" for each in shown]
+    left = [f"  {each}" for each in _left(len(found.not_offered) - len(shown), "check")]
+    return [*listed_under("Not offered", lines), *left]
+
+
+def _left(number: int, thing: str) -> list[str]:
+    several = thing if number == 1 else f"{thing}s"
+    return [f"And {number} more {several}: --all shows them."] if number > 0 else []
+
+
+def _bar(cause: CauseSeen) -> str:
+    """A chance as a bar of signs with its interval."""
+    low = cause.chance if cause.low is None else cause.low
+    high = cause.chance if cause.high is None else cause.high
+    at = min(int(cause.chance * WIDE), WIDE - 1)
+    signs = ["#" if n < int(low * WIDE) else "=" if n < high * WIDE else " " for n in range(WIDE)]
+    signs[at] = "|"
+    return "".join(signs).rstrip()
+
+
+def _span(cause: CauseSeen) -> str:
+    if cause.low is None or cause.high is None:
+        return ""
+    return f"{cause.low * 100:.0f}..{cause.high * 100:.0f}"
+
+
+def _percent(chance: float) -> str:
+    return f"{chance * 100:.0f} %" if chance >= 0.095 or chance == 0 else f"{chance * 100:.1f} %"
+
+
+def _said(name: str, said: str) -> str:
+    return f"{name}, “{said}”" if said else name
+
+
+def _called(name: str, mark: str) -> str:
+    return f"{name} ({mark})" if mark else name

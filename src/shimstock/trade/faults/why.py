@@ -1,0 +1,274 @@
+"""Which of the things told speak for a cause and which against, and what would change the order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from math import inf, log
+
+from shimstock.trade.faults.network import CannotBe, Network, Told
+from shimstock.trade.faults.posed import pose
+from shimstock.trade.faults.ranking import AT_ITS_PRIOR, Ranking, rank
+
+STRONGLY, PLAINLY = 10.0, 3.0
+"""From these factors on the odds something speaks strongly, or simply, for or against a cause.
+
+Source: the grades of Jeffreys, Theory of Probability, appendix B (3.2, 10, …), rounded; from
+memory.
+"""
+SURE = 1e-12
+"""Odds are taken no nearer to certainty than this."""
+AS_LIKELY = 1e-9
+"""Causes whose chances differ by less are as likely as each other: their order is by name only."""
+
+
+@dataclass(frozen=True)
+class Speaks:
+    """What one thing that was told does for a cause.
+
+    told: the finding or the other cause. said: as it was told. factor: on the odds of the cause,
+    all else as told; below 1 it speaks against. direct: whether the cause brings it on. explains:
+    findings seen that the cause would explain, and that this cause, or one that this finding points
+    to, would explain as well. excludes: whether the two causes cannot be there together.
+    """
+
+    told: str
+    said: bool | float
+    is_cause: bool
+    factor: float
+    direct: bool = False
+    explains: tuple[str, ...] = ()
+    excludes: bool = False
+
+    @property
+    def grade(self) -> str:
+        """How it speaks, in plain words."""
+        factor = max(self.factor, 1 / self.factor if self.factor else inf)
+        if factor < AT_ITS_PRIOR:
+            return "says nothing"
+        side = "for" if self.factor > 1 else "against"
+        if factor >= STRONGLY:
+            return f"speaks strongly {side}"
+        return f"speaks {side}" if factor >= PLAINLY else f"speaks weakly {side}"
+
+    @property
+    def nothing(self) -> bool:
+        """Whether it says nothing."""
+        return self.grade == "says nothing"
+
+
+@dataclass(frozen=True)
+class Why:
+    """What stands behind the chance of a cause.
+
+    prior: before anything was told. speaks: the strongest first.
+    """
+
+    cause: str
+    prior: float
+    chance: float
+    speaks: tuple[Speaks, ...]
+
+
+@dataclass(frozen=True)
+class Change:
+    """A result that would put another cause first.
+
+    asked: the finding looked for, or the cause that is first now and would be cleared. seen:
+    whether it would be seen. chance: of that result. first: the likeliest cause then; empty where
+    nothing would be left that anything speaks for.
+    """
+
+    asked: str
+    is_cause: bool
+    seen: bool
+    chance: float
+    first: str
+
+
+def why(network: Network, told: Told, cause: str) -> Why:
+    """Say what each thing that was told does for a cause, by leaving it out.
+
+    A confirmed cause that already explains a sign speaks against the others that would explain it.
+    Factors do not multiply to the whole: signs that tell the same count once between them.
+    Raises CannotBe as `rank` does, and for a cause that is not in the network.
+
+    >>> from shimstock.trade.faults.network import Finding
+    >>> rocks = Finding(0.01, {"hub": 0.4, "gear": 0.8})
+    >>> network = Network({"hub": 0.03, "gear": 0.03}, {"rocks": rocks})
+    >>> told = Told({"rocks": True}, {"hub": True})
+    >>> for each in why(network, told, "gear").speaks:
+    ...     print(in_words(each, {"rocks": "fan rocks", "hub": "loose hub"}))
+    loose hub, confirmed: speaks strongly against; it explains already: fan rocks
+    fan rocks, seen: speaks weakly for
+    """
+    if cause not in network.causes:
+        raise CannotBe(f"there is no cause {cause!r} here")
+    whole = rank(network, told)
+    odds = _odds(whole, cause)
+    speaks = [
+        Speaks(
+            told=key,
+            said=_said(told, key, is_cause),
+            is_cause=is_cause,
+            factor=odds / _odds(rank(network, less), cause),
+            direct=not is_cause and cause in _brought_on_by(network, key),
+            explains=_explains(network, told, key, is_cause, cause),
+            excludes=is_cause and _exclude(network, key, cause),
+        )
+        for key, is_cause, less in _one_less(told)
+    ]
+    speaks.sort(key=lambda each: (-abs(log(each.factor)), each.told))
+    return Why(cause, network.causes[cause], whole.chances[cause], tuple(speaks))
+
+
+def in_words(speaks: Speaks, names: Mapping[str, str]) -> str:
+    """One line for a person; names: of findings and causes, by their keys."""
+    line = f"{names[speaks.told]}, {_as_told(speaks)}: {speaks.grade}"
+    if speaks.nothing or speaks.direct:
+        return line
+    if speaks.excludes and speaks.said:
+        return f"{line}; the two cannot be there together"
+    if not speaks.explains:
+        return line
+    return f"{line}; {_how(speaks)}: {', '.join(names[key] for key in speaks.explains)}"
+
+
+def what_would_change(network: Network, told: Told, askable: Iterable[str]) -> tuple[Change, ...]:
+    """Which results would put another cause first, the most likely result first.
+
+    Only causes count that would explain something that was seen and are not settled; a second fault
+    that shows elsewhere changes nothing. askable: findings that could be looked for; those that
+    were told are passed over. To clear the cause that is first now counts too.
+    Raises CannotBe as `rank` does, and for a finding that is not in the network.
+    """
+    suspects = _suspects(network, told)
+    now = rank(network, told)
+    first = _first(now, suspects)
+    if not first:
+        return ()
+    cleared = _ranked(network, replace(told, causes={**told.causes, first: False}))
+    found = []
+    if cleared:
+        chance = 1 - now.chances[first]
+        found.append(Change(first, True, False, chance, _first(cleared, suspects - {first})))
+    for key in askable:
+        if key not in network.findings:
+            raise CannotBe(f"there is no finding {key!r} here")
+        if key not in told.findings:
+            found += _if_looked_at(network, told, now, key)
+    return tuple(sorted(found, key=lambda each: (-each.chance, each.asked, each.seen)))
+
+
+def _one_less(told: Told) -> Iterator[tuple[str, bool, Told]]:
+    """Each thing that was told, whether it is a cause, and all the rest without it."""
+    for key in told.findings:
+        rest = {other: said for other, said in told.findings.items() if other != key}
+        yield key, False, replace(told, findings=rest)
+    for key in told.causes:
+        settled = {other: said for other, said in told.causes.items() if other != key}
+        yield key, True, replace(told, causes=settled)
+
+
+def _said(told: Told, key: str, is_cause: bool) -> bool | float:
+    return told.causes[key] if is_cause else told.findings[key]
+
+
+def _odds(ranking: Ranking, cause: str) -> float:
+    nearest = max(SURE, ranking.error)
+    chance = min(max(ranking.chances[cause], nearest), 1 - nearest)
+    return chance / (1 - chance)
+
+
+def _explains(
+    network: Network, told: Told, key: str, is_cause: bool, cause: str
+) -> tuple[str, ...]:
+    """The findings seen that a cause would explain, and with it the cause told or pointed to."""
+    others = {key} if is_cause else _brought_on_by(network, key)
+    shown = pose(network, told).shown
+    return tuple(
+        name
+        for name, seen in shown.items()
+        if seen.if_so > seen.if_not and name != key
+        if cause in _brought_on_by(network, name)
+        if (others - {cause}) & _brought_on_by(network, name)
+    )
+
+
+def _brought_on_by(network: Network, finding: str) -> set[str]:
+    return {cause for cause, weight in network.findings[finding].weights.items() if weight}
+
+
+def _exclude(network: Network, one: str, other: str) -> bool:
+    return one != other and any({one, other} <= set(group) for group in network.exclusive)
+
+
+def _as_told(speaks: Speaks) -> str:
+    if not isinstance(speaks.said, bool):
+        return f"read as {speaks.said:g}"
+    if speaks.is_cause:
+        return "confirmed" if speaks.said else "cleared"
+    return "seen" if speaks.said else "not seen"
+
+
+def _how(speaks: Speaks) -> str:
+    if speaks.is_cause:
+        return "it explains already" if speaks.said else "something else must explain"
+    return f"it speaks {'against' if speaks.factor > 1 else 'for'} another cause of"
+
+
+def _suspects(network: Network, told: Told) -> frozenset[str]:
+    """The causes not settled that would explain something that was seen."""
+    seen = [key for key, shown in pose(network, told).shown.items() if shown.if_so > shown.if_not]
+    found = {cause for key in seen for cause in _brought_on_by(network, key)}
+    return frozenset(found - set(told.causes))
+
+
+def _first(ranking: Ranking, suspects: frozenset[str]) -> str:
+    """The likeliest suspect, if anything speaks for it."""
+    return next((cause for cause in ranking.raised if cause in suspects), "")
+
+
+def _if_looked_at(network: Network, told: Told, now: Ranking, key: str) -> Iterator[Change]:
+    """The results of looking at a finding that put another cause first."""
+    suspects = _suspects(network, told)
+    first = _first(now, suspects)
+    results = {
+        seen: _ranked(network, replace(told, findings={**told.findings, key: seen}))
+        for seen in (True, False)
+    }
+    for seen, then in results.items():
+        other = results[not seen]
+        if then and _overtaken(first, then, suspects):
+            chance = _chance_of(now, then, other) if other else 1.0
+            yield Change(key, False, seen, chance, _first(then, suspects))
+
+
+def _ranked(network: Network, told: Told) -> Ranking | None:
+    """The ranking, or None where what was told cannot be."""
+    try:
+        return rank(network, told)
+    except CannotBe:
+        return None
+
+
+def _overtaken(first: str, then: Ranking, suspects: frozenset[str]) -> bool:
+    leads = _first(then, suspects)
+    margin = max(AS_LIKELY, then.error)
+    return not leads or then.chances[leads] > then.chances[first] + margin
+
+
+def _chance_of(now: Ranking, then: Ranking, other: Ranking) -> float:
+    """How likely a result is, by the cause whose chance hangs most on it.
+
+    Its chance now is that after either result, each weighed by how likely it is.
+    """
+
+    def apart(cause: str) -> float:
+        return then.chances[cause] - other.chances[cause]
+
+    most = max(now.chances, key=lambda cause: abs(apart(cause)))
+    if not apart(most):
+        return 1.0
+    share = (now.chances[most] - other.chances[most]) / apart(most)
+    return min(max(share, 0.0), 1.0)

@@ -1,0 +1,116 @@
+"""Checks, questions and what is not offered, each with the book's words for it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Literal
+
+from shimstock.workshop.fault_search.checks import cautions_of
+from shimstock.workshop.fault_search.seen import JointSeen, NotOffered, OfferSeen, QuestionSeen
+from shimstock.workshop.looking import called
+
+if TYPE_CHECKING:
+    from shimstock.trade.faults.network import Check
+    from shimstock.trade.faults.search import Offer, Question
+    from shimstock.trade.machine.book import Book
+
+
+def offer_seen(book: Book, offer: Offer, check: Check, way: tuple[str, ...]) -> OfferSeen:
+    """A check that could be done next. way: joints to open for it, in order."""
+    about = _about(book, offer.check)
+    return OfferSeen(
+        check=offer.check,
+        kind=about.kind,
+        key=about.key,
+        name=about.name,
+        mark=about.mark,
+        do=about.do,
+        points_to=about.points_to,
+        points_away=about.points_away,
+        settles=check.confirms,
+        minutes=offer.minutes,
+        opening=offer.opening,
+        joints=tuple(_joint(book, key) for key in way),
+        cautions=cautions_of(book, check),
+        needs=check.needs,
+        hands=check.hands,
+        figure=about.figure,
+        finds=offer.finds,
+        expected=offer.expected,
+    )
+
+
+def question_seen(book: Book, question: Question) -> QuestionSeen:
+    """A sign to look for, as it is asked."""
+    sign = book.signs[question.finding]
+    return QuestionSeen(
+        key=question.finding,
+        name=sign.name,
+        mark=sign.mark or "",
+        said=sign.said or "",
+        where=book.parts[sign.where].name if sign.where else "",
+        chance=question.seen,
+        saves=question.saves,
+        tells=question.tells,
+    )
+
+
+def not_offered(book: Book, reasons: Mapping[str, str]) -> tuple[NotOffered, ...]:
+    """Checks that cannot be done, and why, in the order of the book."""
+    found = []
+    for check, reason in reasons.items():
+        about = _about(book, check)
+        found.append(NotOffered(check, about.name, about.mark, reason))
+    return tuple(found)
+
+
+@dataclass(frozen=True)
+class _About:
+    """What a check is about, in the book's words."""
+
+    kind: Literal["cause", "sign", "open"]
+    key: str
+    name: str
+    mark: str
+    do: str
+    points_to: str = ""
+    points_away: str = ""
+    figure: str = ""
+
+
+def _about(book: Book, check: str) -> _About:
+    kind, _, key = check.partition(":")
+    match kind:
+        case "cause":
+            return _of_cause(book, key)
+        case "sign":
+            return _of_sign(book, key)
+    part = book.parts[key]
+    do = f"stop here, open up and look at {called(book.parts, key)}"
+    return _About("open", key, part.name, part.mark or "", do)
+
+
+def _of_cause(book: Book, key: str) -> _About:
+    cause = book.causes[key]
+    return _About(
+        "cause",
+        key,
+        cause.name,
+        cause.mark or "",
+        cause.check.do,
+        cause.points_to or "",
+        cause.points_away or "",
+        next(iter((*cause.figures, *cause.shown_by)), ""),
+    )
+
+
+def _of_sign(book: Book, key: str) -> _About:
+    sign = book.signs[key]
+    read = f"read {called(book.measures, sign.figure)}" if sign.figure else "look for it"
+    return _About("sign", key, sign.name, sign.mark or "", read, figure=sign.figure or "")
+
+
+def _joint(book: Book, key: str) -> JointSeen:
+    joint = book.joints[key]
+    return JointSeen(key, joint.name, joint.mark or "", joint.open)

@@ -1,0 +1,56 @@
+"""The causes that something speaks for, each with its chance and what that chance rests on."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from shimstock.trade.faults.learned import Count
+from shimstock.workshop.fault_search.seen import CauseSeen
+from shimstock.workshop.fault_search.words import THERE
+from shimstock.workshop.wording import count_of
+
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
+    from shimstock.workshop.fault_search.view import SearchSeen
+
+
+def causes_seen(search: SearchSeen) -> tuple[CauseSeen, ...]:
+    """The causes that something speaks for, likeliest first."""
+    if search.ranked is None:
+        return ()
+    return tuple(_cause_seen(search, key) for key in search.ranked.raised)
+
+
+def _cause_seen(search: SearchSeen, key: str) -> CauseSeen:
+    assert search.ranked is not None
+    book = search.seen.book
+    cause = book.causes[key]
+    count = search.counted.get(key, Count())
+    chance = search.ranked.chances[key]
+    span = search.spans.get(key)
+    return CauseSeen(
+        key=key,
+        name=cause.name,
+        mark=cause.mark or "",
+        part=cause.part or "",
+        part_name=book.parts[cause.part].name if cause.part else "",
+        chance=chance,
+        low=span.low if span else None,
+        high=span.high if span else None,
+        prior=search.network.causes[key],
+        stand_in=cause.stand_in,
+        prior_says=prior_says(book, key, count),
+        confirmed=count.confirmed,
+        looked=count.looked,
+        said=THERE if search.given.causes.get(key) else "",
+    )
+
+
+def prior_says(book: Book, cause: str, count: Count) -> str:
+    """Where a prior is from, in words: the book's page or a stand-in, and what was counted."""
+    entry = book.causes[cause]
+    word = f"{entry.prior}, " if isinstance(entry.prior, str) else ""
+    whence = "stand-in" if entry.stand_in else f"page {entry.page}"
+    times, machines = count_of(count.confirmed, "time"), count_of(count.looked, "machine")
+    counted = f"; found {times} on {machines} looked at" if count.looked else ""
+    return f"{word}{entry.chance:g} ({whence}){counted}"

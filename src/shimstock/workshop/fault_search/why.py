@@ -1,0 +1,150 @@
+"""Why a cause is as likely as it is, and what would change the order, in the book's words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from shimstock.trade.faults.learned import Count, learned_prior
+from shimstock.workshop.fault_search.words import about_called
+
+if TYPE_CHECKING:
+    from shimstock.trade.faults.why import Change, Speaks
+    from shimstock.trade.machine.book import Book
+    from shimstock.workshop.fault_search.view import SearchSeen
+
+
+@dataclass(frozen=True)
+class SpeaksSeen:
+    """What one thing that is told does for a cause.
+
+    about: sign:KEY or cause:KEY; called: its name and mark; short: its mark, or its name. says: as
+    it is told. factor: on the odds of the cause, everything else as told; below 1 it speaks
+    against. grade: that in words. explains: names of the signs that both bring on. excludes: the
+    two cannot be there together. source: where it is told.
+    """
+
+    about: str
+    called: str
+    short: str
+    says: str
+    factor: float
+    grade: str
+    explains: tuple[str, ...]
+    excludes: bool
+    source: str
+
+    @property
+    def says_nothing(self) -> bool:
+        """Whether it leaves the chance as it was."""
+        return self.grade == "says nothing"
+
+    @property
+    def line(self) -> str:
+        """The same in a line."""
+        return f"{self.called}, {self.says}: {self.grade} (odds ×{self.factor:.3g}){self._besides}"
+
+    @property
+    def _besides(self) -> str:
+        if self.says_nothing or not self.about.startswith("cause:"):
+            return ""
+        there = self.says == "there"
+        if self.excludes and there:
+            return "; the two cannot be there together"
+        signs = ", ".join(self.explains)
+        told = "it explains already" if there else "something else must explain"
+        return f"; {told}: {signs}" if signs else ""
+
+
+@dataclass(frozen=True)
+class WhySeen:
+    """What stands behind the chance of a cause.
+
+    called: its name and mark. prior_says: its prior in words. prior_working: how counts changed it,
+    a line each. speaks: what speaks for and against it, the strongest first.
+    """
+
+    key: str
+    called: str
+    prior: float
+    prior_says: str
+    prior_working: tuple[str, ...]
+    chance: float
+    speaks: tuple[SpeaksSeen, ...]
+
+    @property
+    def line(self) -> str:
+        """The strongest of what speaks, in a line."""
+        strongest = [each for each in self.speaks if not each.says_nothing][:3]
+        return "; ".join(f"{each.short} {each.says} ×{each.factor:.2g}" for each in strongest)
+
+
+@dataclass(frozen=True)
+class ChangeSeen:
+    """Something that would put another cause first.
+
+    about: sign:KEY or cause:KEY, as it would have to be told: says. chance: of that. first: name of
+    the cause that would then be first; "" for none.
+    """
+
+    about: str
+    says: str
+    chance: float
+    first: str
+    line: str
+
+
+def why_seen(search: SearchSeen, cause: str) -> WhySeen:
+    """What speaks for and against a cause, and how its prior came about."""
+    from shimstock.trade.faults.why import why
+    from shimstock.workshop.fault_search.raised import prior_says
+
+    book = search.seen.book
+    found = why(search.network, search.given, cause)
+    count = search.counted.get(cause, Count())
+    return WhySeen(
+        key=cause,
+        called=about_called(book, f"cause:{cause}"),
+        prior=found.prior,
+        prior_says=prior_says(book, cause, count),
+        prior_working=tuple(learned_prior(book.causes[cause].chance, count).working.shown()),
+        chance=found.chance,
+        speaks=tuple(_speaks(search, each) for each in found.speaks),
+    )
+
+
+def would_change(search: SearchSeen) -> tuple[ChangeSeen, ...]:
+    """What would put another cause first, the likeliest first; of signs only what costs nothing."""
+    from shimstock.trade.faults.of_book import free_signs
+    from shimstock.trade.faults.why import what_would_change
+
+    book = search.seen.book
+    free = tuple(free_signs(book, search.given))
+    changes = what_would_change(search.network, search.given, free)
+    return tuple(_change(book, each) for each in changes)
+
+
+def _speaks(search: SearchSeen, speaks: Speaks) -> SpeaksSeen:
+    about = f"{'cause' if speaks.is_cause else 'sign'}:{speaks.told}"
+    told = next(each for each in search.told if each.about == about and each.counts)
+    book = search.seen.book
+    return SpeaksSeen(
+        about=about,
+        called=about_called(book, about),
+        short=told.mark or told.name,
+        says=told.says,
+        factor=speaks.factor,
+        grade=speaks.grade,
+        explains=tuple(about_called(book, f"sign:{key}") for key in speaks.explains),
+        excludes=speaks.excludes,
+        source=told.source,
+    )
+
+
+def _change(book: Book, change: Change) -> ChangeSeen:
+    about = f"{'cause' if change.is_cause else 'sign'}:{change.asked}"
+    says = "cleared" if change.is_cause else "seen" if change.seen else "not seen"
+    first = about_called(book, f"cause:{change.first}") if change.first else ""
+    then = f"{first} would be first" if first else "nothing would be left to go by"
+    line = f"{about_called(book, about)} {says} ({change.chance:.0%}): {then}"
+    return ChangeSeen(about, says, change.chance, first, line)

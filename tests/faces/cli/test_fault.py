@@ -1,0 +1,220 @@
+"""Finding a fault by typing: ranked, kept in a search, found, and counted."""
+
+import json
+
+import pytest
+
+FAN = "--seen S14 --seen hunts --not S09 --not knock"
+
+
+def told(run, line):
+    ran = run(f"{line} --json")
+    assert ran.code == 0, ran.err
+    return json.loads(ran.out)
+
+
+def words(text):
+    return " ".join(text.split())
+
+
+def shown(run, line):
+    ran = run(line)
+    assert (ran.code, ran.err) == (0, "")
+    return words(ran.out)
+
+
+@pytest.fixture
+def fresh(in_demo, run):
+    """A diesel of which nothing is known yet."""
+    ran = run("shimstock machine add fresh --book two-cylinder-diesel --called Fresh")
+    assert ran.code == 0, ran.err
+
+
+def test_scene_1_is_ranked_as_the_trade_pack_has_it(fresh, run):
+    """Exact noisy-OR of the trade pack: C31 0.347, C30 0.340, C27 0.228, C01 0.226."""
+    ranking = told(run, f"shimstock fault fresh {FAN}")["ranking"]
+
+    assert [(each["mark"], round(each["chance"], 3)) for each in ranking[:4]] == [
+        ("C31", 0.347), ("C30", 0.340), ("C27", 0.228), ("C01", 0.226),
+    ]  # fmt: skip
+
+
+def test_it_says_what_it_can_be_what_to_look_for_and_what_to_check_next(fresh, run):
+    text = shown(run, f"shimstock fault fresh {FAN}")
+
+    parts = ["What it can be", "Look for this first", "Next check", "Or ", "What would change"]
+    places = [text.index(each) for each in parts]
+    assert places == sorted(places)
+    assert "Next check: Governor linkage slack" in text
+    assert "shimstock read fresh F045" in text  # where its result is typed
+    assert "S14 seen ×" in text  # why, in a line
+    assert "stop here and open" in text
+
+
+def test_bars_show_the_interval_and_the_chance(fresh, run):
+    out = run(f"shimstock fault fresh {FAN}").out
+    line = next(line for line in out.splitlines() if "35 %" in line)
+
+    assert "#" in line and "|" in line and "=" in line
+    bar = line[line.index("#") :].split("  ")[0]
+    assert bar.index("|") == int(0.347 * 20)
+
+
+def test_cautions_stand_before_the_action(fresh, run):
+    text = shown(run, "shimstock fault fresh --seen white-smoke-hard-start --not slow-starter")
+    first = told(run, "shimstock fault fresh --seen S02 --not S24")["offers"][0]
+
+    assert first["cautions"]
+    assert text.index("CAUTION:") < text.index(f"Do: {first['do']}"[:30])
+    assert text.index("The maker's book") < text.index("CAUTION:")
+
+
+def test_who_is_there_and_what_is_not_changes_what_is_offered(fresh, run):
+    plain = told(run, f"shimstock fault fresh {FAN}")
+    young = told(run, f"shimstock fault fresh {FAN} --young --without 'dial gauge' --people 2")
+
+    assert any(each["cautions"] for each in plain["offers"])
+    assert not any(each["cautions"] for each in young["offers"])
+    reasons = [each["reason"] for each in young["not_offered"]]
+    assert any("helper under age" in each for each in reasons)
+    assert not any("2 people" in each for each in reasons)
+
+
+def test_without_anything_told_the_signs_are_listed_by_where_they_show(fresh, run):
+    text = shown(run, "shimstock fault fresh")
+
+    assert "Nothing speaks for any cause yet" in text
+    assert "you can wag the fan with your finger" in text
+
+
+def test_what_is_typed_is_not_kept_unless_one_says_so(fresh, run):
+    run(f"shimstock fault fresh {FAN}")
+    assert told(run, "shimstock searches fresh")["searches"] == []
+
+    kept = told(run, f'shimstock fault fresh {FAN} --keep --about "fan rocks" --people 2')
+    assert [each["says"][:14] for each in kept["entries"]] == ["Began search 1", "Search 1: Fan "]
+    assert kept["search"] | {"about": "fan rocks", "people": 2} == kept["search"]
+
+    again = told(run, "shimstock fault fresh")
+    assert again["search"]["number"] == 1
+    assert again["ranking"] == kept["ranking"]
+
+
+def test_what_is_kept_later_goes_into_the_search_that_goes_on(fresh, run):
+    run("shimstock fault fresh --seen S14 --keep")
+    more = told(run, "shimstock fault fresh --not S09 --cleared C33 --keep --people 3")
+
+    assert more["search"]["number"] == 1 and more["search"]["people"] == 3
+    assert [each["about"] for each in more["told"]] == [
+        "sign:fan-rocks", "sign:overspeeds", "cause:gear-loose",
+    ]  # fmt: skip
+
+
+def test_nothing_is_kept_where_a_name_is_wrong(fresh, run):
+    ran = run("shimstock fault fresh --seen S14 --not fan-rok --keep")
+
+    assert ran.code == 2
+    assert "Did you mean" in words(ran.err)
+    assert told(run, "shimstock searches fresh")["searches"] == []
+
+
+def test_an_ambiguous_word_names_them_all(fresh, run):
+    ran = run("shimstock fault fresh --seen smoke")
+
+    assert ran.code == 1
+    assert "more than one sign" in words(ran.err)
+    assert "black-smoke" in ran.err and "blue-smoke" in ran.err
+
+
+def test_a_number_may_be_told_of_a_sign(fresh, run):
+    (rocks,) = told(run, "shimstock fault fresh --seen 'S14=0.35 in'")["told"]
+    assert (rocks["said"], rocks["says"]) == (0.35, "0.35 in")
+
+    assert run("shimstock fault fresh --seen 'S14=12 psi'").code == 2
+
+
+def test_why_shows_all_that_stands_behind_a_cause(fresh, run):
+    text = shown(run, f"shimstock fault fresh {FAN} --why C31")
+    why = told(run, f"shimstock fault fresh {FAN} --why 'governor gear'")["why"]
+
+    assert "Chance 35 %; before anything was told 3.0 %: occasional, 0.03 (stand-in)" in text
+    assert "Fan rocks too far, or a rattle at the governor (S14), seen: speaks for" in text
+    assert why["cause"] == "governor-mesh-worn"
+    assert why["speaks"][0]["about"] == "sign:fan-rocks"
+
+
+def test_readings_of_the_demo_speak_without_being_typed(in_demo, run):
+    search = told(run, "shimstock fault brackwater")
+
+    assert {each["comes_from"] for each in search["told"]} == {"reading"}
+    assert "From readings: " in shown(run, "shimstock fault brackwater")
+
+
+def test_a_check_is_told_and_a_search_is_begun_where_none_goes_on(fresh, run):
+    text = shown(run, "shimstock showed fresh C33 cleared")
+    assert "Began search 1" in text and "(C33): cleared." in text
+
+    run("shimstock showed fresh S14 seen")
+    run("shimstock showed fresh C33 not-looked")
+    (rocks,) = told(run, "shimstock fault fresh")["told"]
+    assert rocks["about"] == "sign:fan-rocks"
+
+
+def test_a_wrong_word_begins_no_search(fresh, run):
+    ran = run("shimstock showed fresh C33 seen")
+
+    assert ran.code == 1
+    assert "there, cleared or not looked would do" in words(ran.err)
+    assert told(run, "shimstock searches fresh")["searches"] == []
+
+
+def test_a_search_is_ended_listed_and_taken_up_again_with_its_trail(fresh, run):
+    run("shimstock fault fresh --seen S14 --keep --about 'fan rocks'")
+    ended = told(run, "shimstock searches fresh --give-up")
+    assert ended["searches"][0]["ended"] == "given up"
+    assert run("shimstock searches fresh --end").code == 1
+
+    again = told(run, "shimstock searches fresh 1 --again")
+    assert again["searches"][0]["ended"] == ""
+    assert [each["says"][:9] for each in again["trail"]] == [
+        "Began sea", "Search 1:", "Search 1 ", "Took up s",
+    ]  # fmt: skip
+    assert "fan rocks" in shown(run, "shimstock searches fresh 1")
+
+
+def test_taking_up_wants_to_know_which_and_one_thing_at_a_time(fresh, run):
+    assert "say which" in words(run("shimstock searches fresh --again").err)
+    assert run("shimstock searches fresh 1 --end --again").code == 2
+    assert "no search" in words(run("shimstock searches fresh 3").err)
+
+
+def test_a_fault_found_counts_and_is_undone(fresh, run):
+    run(f"shimstock fault fresh {FAN} --keep")
+    done = told(run, "shimstock found fresh C31 --how 'new gears' --ends")
+    assert done["says"].endswith("Search 1 is over.")
+    assert told(run, "shimstock counts")["own"] == {
+        "governor-mesh-worn": {"confirmed": 1, "looked": 1}
+    }
+    lead = told(run, f"shimstock fault fresh {FAN}")["ranking"][0]
+    assert (lead["cause"], lead["confirmed"], round(lead["prior"], 4)) == (
+        "governor-mesh-worn", 1, 0.0762,
+    )  # fmt: skip
+
+    run(f"shimstock undo {done['entry']}")
+    assert told(run, "shimstock counts")["own"] == {}
+
+
+def test_counts_go_out_to_a_file_and_come_in_under_a_name(fresh, run):
+    run("shimstock found fresh C31")
+    assert "Wrote counts.json." in shown(run, "shimstock counts --export counts.json")
+    assert run("shimstock counts --export counts.json").code == 1  # nothing is overwritten
+
+    line = "shimstock counts --import counts.json --label Lowmere"
+    assert told(run, line)["imported"] == [
+        {"label": "Lowmere", "causes": 1, "confirmed": 1, "looked": 1, "by": "Ida"}
+    ]
+    assert "here already" in words(run(line).err)
+    assert run(f"{line} --replace").code == 0
+    assert told(run, "shimstock counts --take-back Lowmere")["imported"] == []
+    assert run("shimstock counts --take-back Lowmere").code == 2
+    assert run("shimstock counts --import none.json --label x").code == 2

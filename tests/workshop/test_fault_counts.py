@@ -1,0 +1,179 @@
+"""What was found and put right counts for the priors, here and, through a file, in another shed."""
+
+import json
+
+import pytest
+
+from shimstock.workshop import acts
+from shimstock.workshop.fault_search.counts import (
+    Count,
+    counts,
+    export_counts,
+    imported,
+    own_counts,
+    read_counts,
+)
+from shimstock.workshop.fault_search.view import see_search
+from shimstock.workshop.looking import see
+from shimstock.workshop.models import FaultCounts, FaultFound, FaultSaid, FaultSearch
+from shimstock.workshop.refused import NotFound, Refused
+from workshop.fault_shed import FAN, add_diesel, begun, look
+
+MESH = "governor-mesh-worn"
+FILE = json.dumps(
+    {"form": "shimstock fault counts 1", "causes": {MESH: {"confirmed": 2, "looked": 6}}}
+)
+
+
+@pytest.fixture
+def diesel(db):
+    return add_diesel()
+
+
+def prior(slug="diesel"):
+    return see_search(see(slug), None).network.causes[MESH]
+
+
+def put_right(slug="diesel", cause=MESH):
+    return acts.fault_found(machine=slug, cause=cause, who="Ida")
+
+
+def test_a_fault_put_right_raises_its_prior_and_undo_takes_it_back(diesel):
+    """The book's word is worth 20 machines: (0.03·20 + 1)/(20 + 1) = 0.0762; our choice."""
+    before = prior()
+    entry = put_right()
+    assert (before, round(prior(), 4)) == (0.03, 0.0762)
+
+    acts.undo(entry_id=entry.pk, who="Ida")
+    assert prior() == before
+
+
+def test_what_was_found_counts_on_every_machine_of_the_workshop(diesel):
+    add_diesel("other")
+    put_right("other")
+
+    assert round(prior("diesel"), 4) == 0.0762
+    found = begun(FAN).ranking[0]
+    assert (found.key, found.confirmed, found.looked) == (MESH, 1, 1)
+    assert found.prior_says == "occasional, 0.03 (stand-in); found 1 time on 1 machine looked at"
+    assert "(0.03·20 + 1)/(20 + 1) = 0.07619" in look().why(MESH).prior_working[-1]
+
+
+def test_a_cause_that_was_cleared_counts_as_looked_at_once_a_machine(diesel):
+    for _ in range(2):
+        begun({MESH: "cleared"})
+    assert own_counts() == {MESH: Count(0, 1)}
+
+    put_right()
+    assert own_counts() == {MESH: Count(1, 1)}  # the same machine: it had it after all
+    put_right()
+    assert own_counts() == {MESH: Count(2, 2)}  # and again, years later
+
+
+def test_what_was_said_and_withdrawn_counts_for_nothing(diesel):
+    begun({MESH: "cleared", "gear-loose": "there"})
+    acts.say_in_search(machine="diesel", said={MESH: "not looked"}, who="Ida")
+
+    assert counts() == {}
+
+
+def test_exported_counts_are_imported_in_another_shed(diesel):
+    put_right()
+    begun({"gear-loose": "cleared"})
+    text = export_counts()
+    for table in (FaultFound, FaultSaid, FaultSearch):  # the other shed knows nothing of it
+        table.objects.update(withdrawn=True)
+    assert counts() == {}
+
+    entry = acts.import_counts(label="Shed at Lowmere", text=text, who="Ben")
+
+    assert counts() == {MESH: Count(1, 1), "gear-loose": Count(0, 1)}
+    assert entry.says == "Took in counts of 2 causes from Shed at Lowmere."
+    assert entry.machine is None
+    assert own_counts() == {}  # what came from elsewhere is not passed on as our own
+    assert json.loads(export_counts())["causes"] == {}
+
+
+def test_imported_counts_move_the_prior_and_are_taken_back(diesel):
+    """(0.03·20 + 2)/(20 + 6) = 0.1."""
+    entry = acts.import_counts(label="Lowmere", text=FILE, who="Ida")
+    assert prior() == pytest.approx(0.1)
+    assert [(each.label, each.causes, each.confirmed, each.looked) for each in imported()] == [
+        ("Lowmere", 1, 2, 6)
+    ]
+
+    taken = acts.withdraw_counts(label="Lowmere", who="Ida")
+    assert (prior(), imported()) == (0.03, [])
+    assert taken.says == "Took back counts of 1 cause from Lowmere."
+    acts.undo(entry_id=taken.pk, who="Ida")
+    assert prior() == pytest.approx(0.1)
+    assert entry.places == ["counts:Lowmere"]
+
+
+def test_an_import_is_undone(diesel):
+    entry = acts.import_counts(label="Lowmere", text=FILE, who="Ida")
+
+    acts.undo(entry_id=entry.pk, who="Ida")
+
+    assert prior() == 0.03
+
+
+def test_the_same_label_twice_is_refused_unless_it_replaces(diesel):
+    acts.import_counts(label="Lowmere", text=FILE, who="Ida")
+    with pytest.raises(Refused, match="Counts from Lowmere are here already; replace them"):
+        acts.import_counts(label=" Lowmere ", text=FILE, who="Ida")
+    assert FaultCounts.objects.count() == 1
+
+    more = FILE.replace('"looked": 6', '"looked": 40')
+    entry = acts.import_counts(label="Lowmere", text=more, replace=True, who="Ida")
+
+    assert counts() == {MESH: Count(2, 40)}
+    acts.undo(entry_id=entry.pk, who="Ida")
+    assert counts() == {MESH: Count(2, 6)}
+
+
+def test_several_workshops_add_up(diesel):
+    acts.import_counts(label="Lowmere", text=FILE, who="Ida")
+    acts.import_counts(label="Brackwater", text=FILE, who="Ida")
+
+    assert counts() == {MESH: Count(4, 12)}
+
+
+def test_an_unknown_label_is_not_taken_back(diesel):
+    acts.import_counts(label="Lowmere", text=FILE, who="Ida")
+    with pytest.raises(NotFound, match="Did you mean Lowmere"):
+        acts.withdraw_counts(label="Lomere", who="Ida")
+
+
+@pytest.mark.parametrize(
+    ("text", "message"),
+    [
+        ("{", "no JSON"),
+        ("[" * 100_000, "no JSON"),
+        ("[]", "form None"),
+        ('{"form": "other"}', "form 'other'"),
+        (FILE.replace("causes", "cases"), "counts no causes"),
+        (FILE.replace('{"confirmed": 2, "looked": 6}', "3"), "has no counts"),
+        (FILE.replace("2", "true"), "confirmed is True"),
+        (FILE.replace("2", "-1"), "confirmed is -1"),
+        (FILE.replace("6", "6.5"), "looked is 6.5"),
+        (FILE.replace("2", "7"), "found 7 times on 6 machines"),
+        (FILE.replace("6", "9999999"), "whole number from 0 to 1000000"),
+        (FILE.replace(MESH, " "), "cannot be the key of a cause"),
+    ],
+)
+def test_a_faulty_file_says_what_is_wrong_with_it(db, text, message):
+    with pytest.raises(Refused, match=message):
+        read_counts(text)
+
+
+def test_every_fault_of_a_file_is_told_at_once(db):
+    text = json.dumps({"form": "shimstock fault counts 1", "causes": {"a": 1, "b": {}}})
+    with pytest.raises(Refused) as refused:
+        read_counts(text)
+    assert len(refused.value.reasons) == 2
+
+
+def test_counts_without_a_name_are_refused(db):
+    with pytest.raises(Refused, match="say from which workshop"):
+        acts.import_counts(label=" ", text=FILE, who="Ida")
