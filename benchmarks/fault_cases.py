@@ -242,7 +242,6 @@ def after(case: Case, truth: Truth, check: str) -> Case:
     return replace(
         case,
         told=Told(dict(case.told.findings) | results),
-        observed=case.observed.union(results),
         open_now=case.open_now | done.joints,
     )
 

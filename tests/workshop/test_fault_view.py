@@ -1,13 +1,17 @@
 """A search as it stands: readings and what was said, joints as they are, who is there, in words."""
 
+from datetime import timedelta
+
 import pytest
 
 from shimstock.trade.faults.network import Told
 from shimstock.workshop import acts
 from shimstock.workshop.fault_search.pick import found_by_word, picking
+from shimstock.workshop.fault_search.trail import trail
 from shimstock.workshop.fault_search.view import see_search
 from shimstock.workshop.looking import see
 from workshop.fault_shed import FAN, add_diesel, begun, chances, look
+from workshop.shed_book import MONDAY
 
 MESH = "governor-mesh-worn"
 BOTH_COVERS = ("crankcase-cover", "governor-side-cover")
@@ -150,6 +154,15 @@ def test_opening_up_is_offered_only_where_there_is_something_to_open(diesel):
     assert "open:governor-gear" not in [each.check for each in look().offers]
 
 
+def test_an_opening_settles_what_is_not_settled_yet(diesel):
+    """The control rod bears two causes: C06, a stuck rack, and C27, a slack linkage."""
+    both = offer(begun(FAN), "open:control-rod")
+    acts.say_in_search(machine="diesel", said={"C27": "cleared"}, who="Ida")
+
+    assert both.settles == ("rack-stuck", "linkage-slack")
+    assert offer(look(), "open:control-rod").settles == ("rack-stuck",)
+
+
 def test_an_offer_has_the_words_of_the_book_and_where_its_result_is_typed(diesel):
     search = begun(FAN, people=2)
     bevels = offer(search, "cause:fan-bevels-worn")
@@ -231,6 +244,24 @@ def test_what_would_change_the_order_names_the_cause_that_would_be_first(diesel)
 
     assert changes[f"cause:{MESH}"].first.startswith("Fan bevels worn")
     assert changes[f"cause:{MESH}"].chance == pytest.approx(1 - 0.347, abs=0.0005)
+
+
+def test_a_search_that_is_resumed_after_a_month_stands_as_it_did(diesel):
+    acts.begin_search(machine="diesel", who="Ida", about="fan rocks", at=MONDAY)
+    acts.say_in_search(machine="diesel", said=FAN, who="Ida", at=MONDAY)
+    before = look()
+    acts.end_search(machine="diesel", who="Ida", given_up=True, at=MONDAY)
+    acts.take_up_search(machine="diesel", search=1, who="Ben", at=MONDAY + timedelta(days=31))
+
+    after = look()
+
+    assert [(each.key, each.chance) for each in after.ranking] == [
+        (each.key, each.chance) for each in before.ranking
+    ]
+    assert {each.source for each in after.told} == {"Ida, 2 Mar 2026"}
+    assert [each.entry.act for each in trail(diesel, 1, 10)][::-1] == [
+        "begin search", "say in search", "end search", "take up search",
+    ]  # fmt: skip
 
 
 def test_nothing_told_ranks_nothing_and_offers_nothing(diesel):

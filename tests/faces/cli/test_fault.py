@@ -110,6 +110,17 @@ def test_what_is_kept_later_goes_into_the_search_that_goes_on(fresh, run):
     ]  # fmt: skip
 
 
+def test_what_is_typed_stands_alone_unless_a_search_is_named(fresh, run):
+    run("shimstock fault fresh --seen S14 --keep")
+
+    alone = told(run, "shimstock fault fresh --seen S22")
+    beside = told(run, "shimstock fault fresh --seen S22 --search 1")
+
+    assert alone["search"] is None
+    assert [each["about"] for each in alone["told"]] == ["sign:brake-pulls"]
+    assert [each["about"] for each in beside["told"]] == ["sign:brake-pulls", "sign:fan-rocks"]
+
+
 def test_nothing_is_kept_where_a_name_is_wrong(fresh, run):
     ran = run("shimstock fault fresh --seen S14 --not fan-rok --keep")
 

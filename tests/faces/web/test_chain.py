@@ -106,7 +106,7 @@ def test_each_link_shows_its_likely_play_with_its_bar_and_chance(asked):
 
     # by hand, from the ratios: 0.150/5 = 0.030 in, (0.170 − 0.150)/2 = 0.010 in
     assert "Likely 0.03" in second and "in 9 of 10 cases" in second
-    assert "Over its limit of 0.0100 in; chance to be over over 99 %" in second
+    assert "Over its limit of 0.0100 in; chance to be over: over 99 %" in second
     assert "may be over its limit of 0.0100 in" in first or "probably" in first
     assert 'class="play over"' in second and 'class="play unsure"' in first
     assert 'aria-label="idler to rim: likely' in second

@@ -9,6 +9,7 @@ import pytest
 from django.core.files.uploadedfile import SimpleUploadedFile
 
 from shimstock.workshop import acts
+from shimstock.workshop.fault_search.again import look_again
 from shimstock.workshop.looking import see
 from workshop.shed_book import MONDAY, TEXT
 
@@ -151,6 +152,16 @@ def test_several_signs_in_one_sending_and_only_what_changed(smoking, send):
     assert last_said() == "Search 1: Knock (S2): not seen."
 
 
+def test_what_another_said_meanwhile_stays_where_ones_own_form_was_not_touched(smoking, send):
+    acts.say_in_search(machine="grey", said={"sign:knock": "seen"}, who="Bo")
+
+    answer = send(do="say", was__sign__smoke="seen", sign__smoke="not seen",
+                  was__sign__knock="not looked", sign__knock="not looked")  # fmt: skip
+
+    assert answer.status_code == 302
+    assert last_said() == "Search 1: White smoke, will not catch (S1): not seen."
+
+
 def test_a_sending_that_says_nothing_new_is_refused(smoking, send):
     answer = send(do="say", was__sign__smoke="seen", sign__smoke="seen")
 
@@ -191,6 +202,14 @@ def test_a_bar_is_drawn_with_its_interval_and_the_numbers_beside_it(smoking, cli
     assert f"{low:.0f} % to {high:.0f} %" in page
 
 
+def test_where_no_interval_is_known_none_is_drawn(smoking, client, monkeypatch):
+    monkeypatch.setattr("shimstock.trade.faults.interval.intervals", lambda *_: {})
+    page = client.get(PAGE)
+
+    assert 'class="span"' not in page.content.decode()
+    assert "no interval" in text_of(page)
+
+
 def test_cautions_of_a_dangerous_check_stand_whole_before_the_action(smoking, client):
     shown = read(client, f"{PAGE}?check=cause:battery-weak")
 
@@ -218,6 +237,10 @@ def test_stop_here_and_open_it_is_offered(smoking, client):
 
 
 def test_it_is_not_this_takes_the_cause_out(smoking, send, client):
+    page = client.get(f"{PAGE}?check=cause:battery-weak").content.decode()
+    assert re.search(r'name="cause:battery-weak" value="there".{,80} It is this', page)
+    assert re.search(r'name="cause:battery-weak" value="cleared".{,80} It is not this', page)
+
     send(do="say", cause__battery_weak="cleared")
 
     assert not re.search(r"C1 Battery weak stand-in \d", read(client))
@@ -237,6 +260,7 @@ def test_a_check_with_a_figure_leads_to_its_reading_and_back(smoking, client, se
     assert f'href="{PAGE}">Back to the search' in client.get(reading).content.decode()
 
     sheet = client.get(reading).content.decode()
+    assert 'href="?stage=as%20finished&amp;search=1"' in sheet
     action = re.search(r'method="post" action="([^"]+)" class="reading"', sheet)[1]
     form = re.search(r'class="reading"(?s:.*?)name="form" value="([^"]+)"', sheet)[1]
     sent = {"form": form, "stage": "as found", "value": "0.015"}
@@ -392,11 +416,20 @@ def test_what_is_not_there(begun, client, address):
     assert client.get(address).status_code == 404
 
 
-def test_the_last_view_is_kept_and_made_anew_when_something_is_said(smoking, client):
-    first = read(client)
-    acts.say_in_search(machine="grey", said={"sign:knock": "seen"}, who="Bo")
+def test_what_was_worked_out_is_kept_until_something_is_said_or_counted(smoking):
+    """The same machine as it stands: every entry in its diary makes another."""
+    seen = see("grey")
+    row = seen.row.searches.get()
+    first = look_again(seen, row)
+    assert look_again(seen, row) is first
 
-    assert read(client) != first
+    acts.import_counts(label="North", text=json.dumps(COUNTS), who="Ann")
+    counted = look_again(seen, row)
+    assert counted is not first
+    assert counted.network.causes["battery-weak"] > first.network.causes["battery-weak"]
+
+    acts.say_in_search(machine="grey", said={"sign:knock": "seen"}, who="Bo")
+    assert "knock" in look_again(see("grey"), row).given.findings
 
 
 COUNTS = {"form": "shimstock fault counts 1",

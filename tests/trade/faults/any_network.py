@@ -3,10 +3,13 @@
 from itertools import product
 from math import exp, prod
 
+from hypothesis import settings
 from hypothesis import strategies as st
 
 from shimstock.trade.faults.network import Finding, Network, Spread, Told
 
+BUSY = settings(max_examples=60, deadline=None)
+"""The computer may have other things to do."""
 CHANCES = st.one_of(st.sampled_from([0.0, 1.0]), st.floats(0.001, 0.999))
 PRIORS = st.one_of(st.sampled_from([0.0, 1.0]), st.floats(0.001, 0.9))
 LEAKS = st.one_of(st.just(0.0), st.floats(0.001, 0.9))

@@ -152,6 +152,16 @@ def test_a_check_is_over_when_its_findings_are_observed_or_its_causes_were_looke
     assert before.keys() - after.keys() == {"look at the hub", "strip it"}
 
 
+def test_a_check_that_can_tell_nothing_is_not_offered():
+    bench = {"id": "strip it", "minutes": 300, "confirms": ["hub-loose"]}  # gives no finding
+    data = with_(checks=[*SIX["checks"], bench])
+    everything = {check["id"] for check in SIX["checks"]}
+
+    assert offered(read(data)).keys() == everything - {"drain the tap", "push the weights"}
+    heard = read(data | {"observed": {"hunts": True}})
+    assert offered(heard).keys() == everything - {"listen"}  # it hunts: tap and weights come in
+
+
 def test_a_cause_found_is_evidence_like_any_other():
     ranking = answer(read(with_(observed={"bevel-seen": True}))).ranking
 
@@ -175,11 +185,22 @@ def test_the_search_goes_on_where_looking_ahead_sees_nothing(monkeypatch):
     assert found.next.minutes == case.minutes(found.next.check)
 
 
-def test_nothing_seen_is_nothing_to_look_for():
-    found = answer(read(with_(reported={"hums": "not seen"})))
+@pytest.mark.parametrize("known", [
+    {"reported": {"hums": "not seen"}},
+    {"reported": {}, "observed": {"rock read": 3}},
+])  # fmt: skip
+def test_nothing_seen_is_nothing_to_look_for(known):
+    """A reading that speaks against its causes has nothing seen either."""
+    found = answer(read(with_(**known)))
 
     assert found.next is None
     assert len(found.ranking.chances) == 6
+
+
+def test_a_cause_that_never_brings_it_on_is_not_looked_for():
+    never = [SIX["findings"][0] | {"causes": {"hub-loose": 0}}, *SIX["findings"][1:]]
+
+    assert answer(read(with_(findings=never))).next is None
 
 
 def test_a_check_that_costs_nothing_can_be_weighed():
@@ -228,6 +249,7 @@ NAN, INFINITY = float("nan"), float("inf")
         (["checks", 2, "joints"], ["top"], "$.checks[2].joints[0]", '"top"', "joints", "name"),
         (["findings", 2, "causes"], {"x": 0.1}, "$.findings[2].causes.x", '"x"', "causes", "name"),
         (["exclusive"], [["bevel-worn", "q"]], "$.exclusive[0][1]", '"q"', "causes", "name"),
+        (["exclusive"], [["mesh-worn"] * 2], "$.exclusive[0]", "a list of 2", "one twice", "once"),
         (["exclusive"], [["bevel-worn"]], "$.exclusive[0]", "a list of 1", "holds 1", "2 to"),
         (["reported", "rock"], "seen", "$.reported.rock", '"rock"', "findings", "rocks"),
         (["reported", "rocks"], "yes", "$.reported.rocks", '"yes"', "not known", '"not looked"'),

@@ -3,13 +3,13 @@
 from dataclasses import replace
 
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from shimstock.trade.faults.network import CannotBe, Finding, Network, Spread, Told
 from shimstock.trade.faults.posed import MOST
 from shimstock.trade.faults.ranking import rank
-from trade.faults.any_network import FAULTY, READINGS, SOUND, cases, every_machine, networks
+from trade.faults.any_network import BUSY, FAULTY, READINGS, SOUND, cases, every_machine, networks
 from trade.faults.small_fan import NETWORK, ROCKING
 
 
@@ -25,6 +25,7 @@ def same(one, other):
     return one == (other if other is None else pytest.approx(other, abs=1e-12))
 
 
+@settings(max_examples=150, deadline=None)
 @given(cases())
 def test_it_is_what_every_machine_tried_comes_to(case):
     network, told = case
@@ -32,6 +33,7 @@ def test_it_is_what_every_machine_tried_comes_to(case):
     assert same(chances(network, told), every_machine(network, told))
 
 
+@BUSY
 @given(cases(), st.randoms(use_true_random=False))
 def test_the_order_in_which_things_are_told_does_not_matter(case, pick):
     network, told = case
@@ -42,6 +44,7 @@ def test_the_order_in_which_things_are_told_does_not_matter(case, pick):
     assert same(chances(network, told), chances(network, Told(dict(findings), dict(causes))))
 
 
+@BUSY
 @given(cases(), st.randoms(use_true_random=False))
 def test_the_order_in_which_the_book_has_things_does_not_matter(case, pick):
     network, told = case
@@ -53,6 +56,7 @@ def test_the_order_in_which_the_book_has_things_does_not_matter(case, pick):
     assert same(chances(network, told), chances(turned, told))
 
 
+@BUSY
 @given(cases())
 def test_what_nobody_looked_at_changes_nothing(case):
     network, told = case
@@ -61,6 +65,7 @@ def test_what_nobody_looked_at_changes_nothing(case):
     assert same(chances(network, told), chances(replace(network, findings=looked), told))
 
 
+@BUSY
 @given(cases())
 def test_what_says_nothing_changes_nothing(case):
     """A reading on which both bells agree, of a finding that all causes bring on."""
@@ -73,6 +78,7 @@ def test_what_says_nothing_changes_nothing(case):
     assert same(chances(network, told), chances(with_it, more))
 
 
+@BUSY
 @given(cases(groups=False, settled=False))
 def test_told_in_two_parts_it_comes_to_the_same(case):
     """What was not seen first, its chances then taken as priors, and after that all the rest."""
@@ -85,6 +91,7 @@ def test_told_in_two_parts_it_comes_to_the_same(case):
     assert same(chances(network, told), chances(replace(network, causes=halfway), Told({**rest})))
 
 
+@BUSY
 @given(cases())
 def test_a_chance_lies_between_those_after_either_result(case):
     network, told = case
@@ -101,6 +108,7 @@ def test_a_chance_lies_between_those_after_either_result(case):
         assert low - 1e-12 <= chance <= high + 1e-12
 
 
+@BUSY
 @given(networks(groups=False))
 def test_seeing_a_sign_never_lowers_a_cause_that_brings_it_on(network):
     before = chances(network, Told())
@@ -111,6 +119,7 @@ def test_seeing_a_sign_never_lowers_a_cause_that_brings_it_on(network):
             assert not_seen is None or not_seen[cause] <= before[cause] + 1e-12
 
 
+@BUSY
 @given(networks(groups=False), READINGS, READINGS)
 def test_the_further_a_reading_is_off_the_likelier_its_causes(network, one, other):
     """Both bells as wide as each other, and nothing else told."""

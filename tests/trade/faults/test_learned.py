@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from published.as_printed import as_printed
 from shimstock.trade.faults.learned import BOOK_IS_WORTH, Count, learned, learned_prior, together
+from trade.faults.any_network import BUSY
 
 CHANCES = st.floats(0, 1)
 COUNTS = st.tuples(st.integers(0, 500), st.integers(0, 500)).map(lambda n: Count(min(n), max(n)))
@@ -22,6 +23,7 @@ def test_a_beta_prior_with_its_counts():
     assert learned_prior(0.10, Count(3, 10)).value == as_printed("0.1667")
 
 
+@BUSY
 @given(CHANCES, COUNTS)
 def test_what_was_learned_lies_between_the_book_and_what_was_seen(prior, count):
     if count.looked:
@@ -30,6 +32,7 @@ def test_what_was_learned_lies_between_the_book_and_what_was_seen(prior, count):
         assert min(prior, seen) - 1e-12 <= found <= max(prior, seen) + 1e-12
 
 
+@BUSY
 @given(CHANCES, COUNTS)
 def test_each_machine_moves_it_the_right_way(prior, count):
     now = learned_prior(prior, count).value
@@ -40,6 +43,7 @@ def test_each_machine_moves_it_the_right_way(prior, count):
     assert away < there
 
 
+@BUSY
 @given(CHANCES, COUNTS, COUNTS)
 def test_taken_away_again_the_prior_is_what_it_was(prior, count, other):
     priors = {"a": prior}
@@ -50,6 +54,7 @@ def test_taken_away_again_the_prior_is_what_it_was(prior, count, other):
     assert learned(priors, {}) == priors
 
 
+@BUSY
 @given(SHEDS)
 def test_the_order_in_which_sheds_come_does_not_matter(sheds):
     total = together(sheds)
@@ -60,6 +65,7 @@ def test_the_order_in_which_sheds_come_does_not_matter(sheds):
         assert count.confirmed == sum(shed.get(cause, Count()).confirmed for shed in sheds)
 
 
+@BUSY
 @given(CHANCES, COUNTS)
 def test_its_working_comes_to_the_same(prior, count):
     worked = learned_prior(prior, count)

@@ -145,7 +145,7 @@ def _next_check(found: SearchSeen) -> list[Shown]:
     first = found.offers[0]
     cautions = cautions_shown(first.cautions)
     return [
-        Heading(f"Next check: {_called(first.name, first.mark)}"),
+        Heading(f"Next check: {_title(first)}"),
         *([DEFERS, *cautions] if cautions else []),
         f"Do: {first.do}.",
         *([f"Points to it: {first.points_to}."] if first.points_to else []),
@@ -154,6 +154,11 @@ def _next_check(found: SearchSeen) -> list[Shown]:
         f"Finds it with {_percent(first.finds)}; {minutes(first.expected)} until it is found.",
         f"Then: {_type(found, first)}",
     ]
+
+
+def _title(offer: OfferSeen) -> str:
+    name = _called(offer.name, offer.mark)
+    return f"stop here and open: {name}" if offer.kind == "open" else name
 
 
 def _opening(offer: OfferSeen) -> str:
@@ -198,8 +203,7 @@ def _further(found: SearchSeen, everything: bool) -> list[Shown]:
 
 
 def _offer_row(offer: OfferSeen) -> tuple[str, ...]:
-    name = _called(offer.name, offer.mark)
-    said = f"stop here and open: {name}" if offer.kind == "open" else f"{name}: {offer.do}"
+    said = _title(offer) if offer.kind == "open" else f"{_title(offer)}: {offer.do}"
     warned = " (CAUTION)" if offer.cautions else ""
     return (
         f"{offer.minutes:g}",

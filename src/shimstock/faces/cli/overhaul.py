@@ -25,7 +25,8 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
 
     verdicts, remedies = seen.measured[0], remedies_now(seen)
     stands, gates, ways = seen.standing, gates_data(seen), ways_to_go(seen, remedies)
-    trains = [rocked(seen, key, finished=False) for key in seen.book.trains]
+    every = [rocked(seen, key, finished=False) for key in seen.book.trains]
+    trains = [(key, found) for key, found in every if found.doubtful]
     leaks = leaking(seen)
     data = {
         "machine": seen.row.slug,
@@ -41,12 +42,7 @@ def overhaul(seen: Seen) -> tuple[dict[str, Any], list[Shown]]:
     shown = [
         Heading(f"=== {seen.row.name} ({seen.row.slug}) ==="),
         *_found(seen, verdicts),
-        *(
-            line
-            for key, found in trains
-            if found.doubtful
-            for line in train_shown(seen.book, key, found)
-        ),
+        *(line for train in trains for line in train_shown(seen.book, *train)),
         *remedies_shown(remedies),
         *_orders(seen, remedies, stands),
         *_ways_shown(ways),

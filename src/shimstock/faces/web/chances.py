@@ -25,7 +25,10 @@ def percent(chance: float) -> str:
 
 @dataclass(frozen=True)
 class Bar:
-    """A chance as a bar with its interval, and a notch at what it was; all in hundredths."""
+    """A chance as a bar with its interval, and a notch at what it was; all in hundredths.
+
+    low, high: "" where no interval is known.
+    """
 
     now: str
     low: str
@@ -33,6 +36,10 @@ class Bar:
     before: str
 
 
-def bar(*, chance: float, low: float, high: float, before: float) -> Bar:
+def bar(*, chance: float, low: float | None, high: float | None, before: float) -> Bar:
     """Draw a chance. low, high: its interval. before: what it was before anything was told."""
-    return Bar(*(f"{100 * each:.1f}" for each in (chance, low, high, before)))
+    return Bar(*map(_hundredths, (chance, low, high, before)))
+
+
+def _hundredths(chance: float | None) -> str:
+    return "" if chance is None else f"{100 * chance:.1f}"

@@ -129,6 +129,8 @@ class Raised:
     @property
     def between(self) -> str:
         """The interval."""
+        if self.seen.low is None or self.seen.high is None:
+            return "no interval"
         return f"{percent(self.seen.low)} to {percent(self.seen.high)}"
 
     @property

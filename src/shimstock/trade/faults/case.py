@@ -25,14 +25,13 @@ class Case:
     """What a case file says.
 
     checks: each with all the joints that must be open for it. joints: minutes of each.
-    told: what was observed, and reported where it was not observed. observed: names of findings.
+    told: what was observed, and reported where it was not observed.
     """
 
     network: Network
     checks: Mapping[str, Check]
     joints: Mapping[str, float]
     told: Told
-    observed: frozenset[str] = frozenset()
     open_now: frozenset[str] = frozenset()
 
     def minutes(self, check: str) -> float:
@@ -88,13 +87,13 @@ def next_check(case: Case, ranking: Ranking) -> NextCheck | None:
 def offered(case: Case) -> dict[str, Check]:
     """The checks that can still tell something of what was seen.
 
-    One whose findings were all observed is over; so is one whose causes were all looked at.
+    One whose findings are all known is over; so is one whose causes were all looked at.
     """
     settled, tied = _settled(case), _tied(case)
     return {
         key: replace(check, minutes=max(check.minutes, AT_LEAST))
         for key, check in case.checks.items()
-        if set(check.gives) - case.observed
+        if set(check.gives) - case.told.findings.keys()
         if not check.confirms or set(check.confirms) - settled
         if tied & _touched(case, check)
     }
@@ -113,11 +112,11 @@ def _tied(case: Case) -> set[str]:
 
 
 def _settled(case: Case) -> set[str]:
-    """The causes that were looked at: a finding that shows them, and them alone, was observed."""
+    """The causes that were looked at: a finding that shows them, and them alone, is known."""
     return {
         cause
         for check in case.checks.values()
-        for key in case.observed.intersection(check.gives)
+        for key in case.told.findings.keys() & check.gives
         if set(case.network.findings[key].weights) <= set(check.confirms)
         for cause in case.network.findings[key].weights
     }
@@ -173,14 +172,12 @@ def _case(data: dict[str, Any]) -> Case:
     reported = {
         key: said == SEEN for key, said in data.get("reported", {}).items() if said != NOT_LOOKED
     }
-    observed = data.get("observed", {})
     needs = {each["id"]: each.get("needs", ()) for each in data.get("joints", ())}
     return Case(
         network=Network(causes, findings, exclusive),
         checks={each["id"]: _check(each, needs) for each in data.get("checks", ())},
         joints={each["id"]: each["minutes"] for each in data.get("joints", ())},
-        told=Told(reported | observed),
-        observed=frozenset(observed),
+        told=Told(reported | data.get("observed", {})),
         open_now=frozenset(data.get("open", ())),
     )
 

@@ -56,7 +56,9 @@ class JsonObject(dict[str, Any]):
     def __init__(self, pairs: list[tuple[str, Any]]) -> None:
         super().__init__(pairs)
         keys = [key for key, _ in pairs]
-        self.twice = [] if len(keys) == len(self) else sorted({k for k in keys if keys.count(k) > 1})
+        self.twice = (
+            [] if len(keys) == len(self) else sorted({k for k in keys if keys.count(k) > 1})
+        )
 
 
 def at(path: str, step: str | int) -> str:
@@ -102,8 +104,14 @@ def _misfit(value: Any, form: Schema) -> tuple[str, str] | None:
     kind = _kind(value)
     if kind not in allowed:
         return f"is {_KINDS[kind]}", f"{' or '.join(_KINDS[a] for a in allowed)} would do"
-    check = {"number": _number, "string": _word, "array": _list}.get(kind)
-    return check(value, form) if check else None
+    match value:
+        case float():
+            return _number(value, form)
+        case str():
+            return _word(value, form)
+        case list():
+            return _list(value, form)
+    return None
 
 
 def _kind(value: Any) -> str:
@@ -115,7 +123,7 @@ def _kind(value: Any) -> str:
 
 def _number(value: float, form: Schema) -> tuple[str, str] | None:
     low, high = form["minimum"], form["maximum"]
-    if isfinite(value) and low <= value <= high:
+    if low <= value <= high:
         return None
     wrong = "is out of range" if isfinite(value) else "is no number to reckon with"
     return wrong, f"a number from {low:g} to {high:g} would do"

@@ -94,7 +94,9 @@ def _circles(data: dict[str, Any]) -> Iterator[CaseFault]:
         name, given = entry.get("id"), entry.get("needs")
         if isinstance(name, str) and name not in needs:
             places[name] = at(where, "needs")
-            needs[name] = [j for j in given if isinstance(j, str)] if isinstance(given, list) else []
+            needs[name] = (
+                [j for j in given if isinstance(j, str)] if isinstance(given, list) else []
+            )
     over: set[str] = set()
     for start in needs:
         if circle := _circle_from(start, needs, over):

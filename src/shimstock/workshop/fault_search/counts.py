@@ -133,10 +133,9 @@ def _rows(imported: bool) -> Iterable[tuple[int | None, str, int, int]]:
 
     from shimstock.workshop.models import FaultCounts, FaultFound, FaultSaid
 
-    here = {"withdrawn": False, "machine__withdrawn": False}
-    right = FaultFound.objects.filter(**here).order_by()
+    right = FaultFound.objects.filter(withdrawn=False).order_by()
     cleared = FaultSaid.objects.filter(
-        **here, about__startswith="cause:", said="cleared"
+        withdrawn=False, about__startswith="cause:", said="cleared"
     ).order_by()
     rows = right.values_list("machine_id", "cause", Value(1), Value(1)).union(
         cleared.values_list("machine_id", "about", Value(0), Value(1)), all=True

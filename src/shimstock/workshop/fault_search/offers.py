@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
@@ -16,8 +16,13 @@ if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
 
 
-def offer_seen(book: Book, offer: Offer, check: Check, way: tuple[str, ...]) -> OfferSeen:
-    """A check that could be done next. way: joints to open for it, in order."""
+def offer_seen(
+    book: Book, offer: Offer, check: Check, way: tuple[str, ...], settled: Container[str]
+) -> OfferSeen:
+    """A check that could be done next.
+
+    way: joints to open for it, in order. settled: causes that are, and need no check any more.
+    """
     about = _about(book, offer.check)
     return OfferSeen(
         check=offer.check,
@@ -28,7 +33,7 @@ def offer_seen(book: Book, offer: Offer, check: Check, way: tuple[str, ...]) -> 
         do=about.do,
         points_to=about.points_to,
         points_away=about.points_away,
-        settles=check.confirms,
+        settles=tuple(cause for cause in check.confirms if cause not in settled),
         minutes=offer.minutes,
         opening=offer.opening,
         joints=tuple(_joint(book, key) for key in way),

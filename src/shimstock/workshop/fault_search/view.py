@@ -81,8 +81,9 @@ class SearchSeen:
         from shimstock.workshop.fault_search.offers import offer_seen
 
         can, _ = self._offered
+        book, way, settled = self.seen.book, self._checks.way, self.given.causes
         return tuple(
-            offer_seen(self.seen.book, each, can[each.check], self._checks.way[each.check])
+            offer_seen(book, each, can[each.check], way[each.check], settled)
             for each in self._search.offers
         )
 
@@ -129,7 +130,7 @@ class SearchSeen:
     def _checks(self) -> Checks:
         from shimstock.workshop.fault_search.checks import Checks, checks_at
 
-        if not self.begun or self.ranked is None:
+        if self.ranked is None:
             return Checks({}, {}, {})
         left = [cause for cause in self.ranked.raised if cause not in self.given.causes]
         return checks_at(self.seen, left)

@@ -167,7 +167,7 @@ def test_a_link_without_a_limit_has_an_even_share_of_the_whole():
 
     assert shoes.shared and shoes.limit == pytest.approx(1.25)  # 2.5 in among two
     assert (shoes.state, rod.state) == ("within", "over")
-    assert "an even share, 1.25 in" in rod.chance
+    assert "over its even share of 1.25 in" in rod.chance
 
 
 def test_a_gasket_in_the_play_itself_adds_its_whole_thickness():

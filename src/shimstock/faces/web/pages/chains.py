@@ -65,8 +65,16 @@ class Linked:
         return self.found.says.removeprefix(f"{self.found.name}: ")
 
     @property
+    def judged(self) -> bool:
+        """Whether it has a verdict of its own; a play without a limit in the book has none."""
+        alone = self.found.judged
+        return alone is None or alone.verdict is not None
+
+    @property
     def drawn(self) -> str:
         """How its frame is drawn: worn, unknown or known."""
+        if not self.judged:
+            return "known"
         words = {Verdict.WORN_OUT: "worn", Verdict.NOT_MEASURED: "unknown"}
         return words.get(self.found.verdict, "known")
 

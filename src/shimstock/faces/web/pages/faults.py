@@ -55,9 +55,10 @@ def _list(asked: Asked, slug: str, wrong: Wrong | None = None) -> HttpResponse:
     seen = see(slug)
     rows = list(seen.row.searches.filter(withdrawn=False).order_by("-number"))
     found: dict[int, list[str]] = {}
-    for each in seen.row.faults_found.filter(withdrawn=False).exclude(search=None):
-        cause = seen.book.causes.get(each.cause)
-        found.setdefault(each.search, []).append(cause.name if cause else each.cause)
+    right = seen.row.faults_found.filter(withdrawn=False)
+    for number, key in right.values_list("search", "cause"):
+        cause = seen.book.causes.get(key)
+        found.setdefault(number or 0, []).append(cause.name if cause else key)
     return page(
         asked,
         "fault_list.html",
@@ -229,9 +230,10 @@ def _counted(asked: Asked) -> DiaryEntry:
 def _text(file: UploadedFile) -> str:
     """The text of a file. Raises NotUnderstood for one that is no text."""
     try:
-        return file.read().decode()
+        text: str = file.read().decode()
     except UnicodeDecodeError:
         raise NotUnderstood(str(file.name), "is no text", ("a file of counts",)) from None
+    return text
 
 
 def counts_file(asked: Asked) -> HttpResponse:

@@ -11,13 +11,13 @@ from shimstock.trade.numbers.quantity import decimals_for, show
 from shimstock.trade.numbers.working import Working
 
 CHANCES = (
-    (0.03, "within its limit"),
-    (0.25, "probably within its limit"),
-    (0.75, "may be over its limit"),
-    (0.97, "probably over its limit"),
-    (1.01, "over its limit"),
+    (0.03, "within its {}"),
+    (0.25, "probably within its {}"),
+    (0.75, "may be over its {}"),
+    (0.97, "probably over its {}"),
+    (1.01, "over its {}"),
 )
-"""Up to which chance to be over which words are said."""
+"""Up to which chance to be over which words are said; {} is its limit or its even share."""
 
 FINER = 8.0
 """An interval is told in steps of no more than about this share of its width."""
@@ -73,17 +73,17 @@ class Played:
     def chance(self) -> str:
         """How likely it is over its limit, in words that a total alone never makes certain."""
         words = next(said for end, said in CHANCES if self.stands.over < end)
-        if self.tight:
-            words = "may be tighter than it should be, and not over its limit"
         if not self.parted and self.stands.over >= CHANCES[1][0]:
-            words = "may be over its limit"
-        share = f" (an even share, {self.most})" if self.shared else f" of {self.most}"
+            words = CHANCES[2][1]
+        if self.tight:
+            words = "may be tighter than it should be, not over its {}"
+        said = words.format("even share" if self.shared else "limit")
+        chances = f"chance to be over: {percent(self.stands.over)}"
+        if self.tight:
+            least = show(self.least, self.unit)
+            chances = f"{chances}, to be under {least}: {percent(self.stands.under)}"
         told = "" if self.parted else "; not parted from the others yet"
-        tight = f"; chance to be under {show(self.least, self.unit)} {percent(self.stands.under)}"
-        return (
-            f"{words}{share}; chance to be over {percent(self.stands.over)}"
-            f"{tight if self.tight else ''}{told}"
-        )
+        return f"{said} of {self.most}; {chances}{told}"
 
     @property
     def tight(self) -> bool:
@@ -98,7 +98,7 @@ class Played:
         low, likely, high = self._shown(self.right)
         return (
             f"with the right gasket likely {likely}; in 9 of 10 cases {low} to {high}; "
-            f"chance to be over {percent(self.right.over)}"
+            f"chance to be over: {percent(self.right.over)}"
         )
 
     @property
