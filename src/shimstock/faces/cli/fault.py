@@ -144,7 +144,7 @@ def showed(
     ],
     search: Number = None,
 ) -> Answer:
-    """Say what a check showed, in a search for a fault."""
+    """Say what a check showed."""
     from shimstock.faces.cli.fault_typed import say
 
     entries = say(asked, machine, {thing: said}, search)
@@ -193,7 +193,7 @@ def searches(
     give_up: Annotated[bool, typer.Option("--give-up", help="It is over: given up.")] = False,
     again: Annotated[bool, typer.Option("--again", help="Take an ended one up again.")] = False,
 ) -> Answer:
-    """Show the searches for faults; end one or take it up again."""
+    """Show searches for faults; end or resume one."""
     from shimstock.faces.cli.fault_searches import searches_answer
     from shimstock.workshop import acts
 
@@ -237,7 +237,7 @@ def counts(
         str | None, typer.Option(metavar="NAME", help="Imported ones that count no more.")
     ] = None,
 ) -> Answer:
-    """Show, export, import or take back counts of faults found."""
+    """Show or exchange counts of faults found."""
     from shimstock.faces.cli.fault_counts import counts_answer, import_file, write_file
     from shimstock.workshop import acts
 

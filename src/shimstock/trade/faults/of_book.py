@@ -47,13 +47,19 @@ def checks_of(book: Book) -> dict[str, Check]:
 def openings_of(book: Book) -> dict[str, Check]:
     """Opening up for the part of a cause and looking at it: settles every cause of that part.
 
-    The joints are left empty: what must come off follows from how the machine stands.
+    It takes as long as the longest of their own checks, for what is found is to be proved too. The
+    joints are left empty: what must come off follows from how the machine stands.
     """
     parts: dict[str, list[str]] = {}
     for key, cause in book.causes.items():
         if cause.part is not None:
             parts.setdefault(cause.part, []).append(key)
-    return {OPEN + part: Check(LOOKING, confirms=tuple(keys)) for part, keys in parts.items()}
+    return {
+        OPEN + part: Check(
+            max(LOOKING, *(book.causes[key].check.minutes for key in keys)), confirms=tuple(keys)
+        )
+        for part, keys in parts.items()
+    }
 
 
 def spreads_of(figure: Figure) -> tuple[Spread, Spread] | None:

@@ -78,8 +78,8 @@ class OfferSeen:
 
     check: its key, which begins with `kind`. kind: cause for the check of a cause, sign for looking
     at a sign, open for stopping here and opening up. key: of the cause, sign or part that it is
-    about. settles: keys of open causes. minutes: of the check itself; opening: to open `joints`, which
-    stand in order. cautions: whole, those of the joints included; they stand before the action.
+    about. settles: keys of causes still open. minutes: of the check itself; opening: to open
+    `joints`, in order. cautions: whole, those of the joints included; they stand before the action.
     figure: key of the figure that its result is typed under; "" where it is said of the cause or
     sign. needs: tools. finds: chance that it finds the cause. expected: minutes until the cause is
     found, this check first.

@@ -62,3 +62,12 @@ def test_what_was_added_can_be_parted_again():
 
     assert grid.together(one, other).argmax() == 8
     assert grid.apart(grid.together(one, other), other).argmax() == 3
+
+
+def test_what_lies_past_the_end_of_the_grid_does_not_come_round_again():
+    grid = Grid(0.1, 16)
+    one, other = np.zeros(16), np.zeros(16)
+    one[10], other[12] = 1.0, 1.0
+
+    assert not grid.together(one, other).any()
+    assert not grid.apart(one, other).any()

@@ -76,6 +76,15 @@ def test_a_total_alone_calls_no_link_over():
         assert "worn" not in " ".join(f"{p.says} {p.chance}" for p in found.plays.links)
 
 
+def test_however_likely_a_link_that_is_not_parted_is_only_possibly_over():
+    found = rocked([["0.30"]], "keyed", KEYED)
+    key = max(found.plays.links, key=lambda play: play.stands.over)
+
+    assert key.stands.over > 0.75
+    assert key.chance.startswith("may be over its limit")
+    assert key.state == "unsure"
+
+
 def test_readings_on_the_links_count_without_being_typed_again():
     readings = read(
         BOOK,
