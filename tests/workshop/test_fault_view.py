@@ -315,3 +315,32 @@ def test_signs_are_found_by_every_word_in_any_order(diesel):
     assert keys("S14") == ["fan-rocks"]
     assert set(keys("SMOKE")) >= {"black-smoke", "blue-smoke", "white-smoke-hard-start"}
     assert keys("no such sign") == keys("  ") == []
+
+
+def test_a_reading_of_something_else_does_not_lead_the_search_away(diesel):
+    """The fan was rocked a month ago; tonight the brake pulls."""
+    read("fan-rock", ["0.36"] * 4)
+
+    brake = begun({"brake-pulls": "seen", "steering-loose": "not seen"})
+
+    assert chances(brake, "brake-oily", "brake-worn") == [0.526, 0.363]
+    keys = {each.key for each in brake.ranking}
+    assert keys <= set(diesel_book().signs["brake-pulls"].causes)
+    assert "Fan bevels worn or wrongly shimmed" in brake.besides
+    assert {key for each in brake.offers for key in each.settles} <= keys
+    assert not {each.key for each in brake.questions} & {"hunts"}
+    assert all("fan" not in each.line.lower() for each in brake.would_change)
+
+
+def test_with_nothing_told_the_readings_are_what_it_is_about(diesel):
+    read("fan-rock", ["0.36"] * 4)
+
+    search = begun({})
+
+    assert search.about is None and search.besides == ()
+    assert search.ranking[0].key == "fan-bevels-worn"
+    assert search.offers
+
+
+def diesel_book():
+    return see("diesel").book

@@ -7,7 +7,6 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from shimstock.trade.faults.network import CannotBe, Finding, Network, Spread, Told
-from shimstock.trade.faults.posed import MOST
 from shimstock.trade.faults.ranking import rank
 from trade.faults.any_network import BUSY, FAULTY, READINGS, SOUND, cases, every_machine, networks
 from trade.faults.small_fan import NETWORK, ROCKING
@@ -133,6 +132,7 @@ def test_the_further_a_reading_is_off_the_likelier_its_causes(network, one, othe
 
 
 def test_a_reading_far_off_says_no_more_than_the_cap():
+    """A million to one, an assumption of ours."""
     finding = Finding(0.0, {"gear": 1.0}, SOUND, FAULTY)
     network = Network({"gear": 0.5}, {"play": finding})
 
@@ -140,11 +140,11 @@ def test_a_reading_far_off_says_no_more_than_the_cap():
     (near,) = chances(network, Told({"play": -100.0})).values()
 
     # the wider bell wins on both sides, so far from either
-    assert far == pytest.approx(MOST / (1 + MOST), abs=1e-12)
-    assert near == pytest.approx(MOST / (1 + MOST), abs=1e-12)
+    assert far == pytest.approx(1e6 / (1 + 1e6), abs=1e-12)
+    assert near == pytest.approx(1e6 / (1 + 1e6), abs=1e-12)
     even = replace(finding, present=Spread(2.0, SOUND.deviation))
     (low,) = chances(replace(network, findings={"play": even}), Told({"play": -100.0})).values()
-    assert low == pytest.approx(1 / (1 + MOST), abs=1e-12)
+    assert low == pytest.approx(1 / (1 + 1e6), abs=1e-12)
 
 
 SURE = Network(
@@ -193,13 +193,19 @@ def test_many_signs_seen_lose_no_digits():
     assert found == pytest.approx(dict.fromkeys(causes, there / (there + away)), rel=1e-12)
 
 
-def test_a_hundred_signs_of_one_cause_do_not_run_out_of_digits():
-    findings = {f"f{n}": Finding(1e-4, {"gear": 0.5}) for n in range(10)}
-    network = Network({"gear": 0.01}, findings)
+def test_twelve_signs_of_the_same_two_causes_by_hand():
+    """Half of the time each shows by one cause, in three of four by both; nothing else shows it."""
+    findings = {f"f{n}": Finding(0.0, {"gear": 0.5, "key": 0.5}) for n in range(12)}
+    network = Network({"gear": 0.01, "key": 0.02}, findings)
+    gear, key = 0.01 * 0.98 * 0.5**12, 0.99 * 0.02 * 0.5**12
+    both = 0.01 * 0.02 * 0.75**12
 
-    (gear,) = chances(network, Told(dict.fromkeys(findings, True))).values()
+    found = chances(network, Told(dict.fromkeys(findings, True)))
 
-    assert 1 - gear == pytest.approx(0.99 * 1e-4**10 / (0.01 * 0.50005**10), rel=1e-3, abs=1e-15)
+    whole = gear + key + both
+    assert found == pytest.approx(
+        {"gear": (gear + both) / whole, "key": (key + both) / whole}, abs=1e-12
+    )
 
 
 def test_the_fan_by_hand():

@@ -140,6 +140,17 @@ def test_the_question_that_saves_most_comes_first():
     assert first.saves < 60
 
 
+def test_only_what_the_search_is_about_is_looked_for():
+    told = Told({"rocks": True, "oil": True})
+
+    whole = next_checks(NETWORK, told, CHECKS, JOINTS)
+    oil = next_checks(NETWORK, told, CHECKS, JOINTS, about={"oil"})
+
+    assert {"blow", "line"} <= {each.check for each in whole.offers}
+    assert [each.check for each in oil.offers] == ["blow"]
+    assert oil.offers[0].expected == pytest.approx(5)
+
+
 def test_nothing_seen_is_nothing_to_look_for():
     assert next_checks(NETWORK, Told(), CHECKS, JOINTS).offers == ()
     assert next_checks(NETWORK, Told({"rocks": False}), CHECKS, JOINTS).offers == ()

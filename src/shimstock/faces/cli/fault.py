@@ -29,7 +29,8 @@ Number = Annotated[
         "method": "exact or sampled",
         "error": "of a sampled chance",
         "ranking": "raised causes, each with cause, name, mark, part, chance, low, high, prior, "
-        "prior_says, stand_in, confirmed, looked, said, why (of the first 8; of all with --all)",
+        "prior_says, stand_in, confirmed, looked, said, why",
+        "besides": "names of causes that readings speak for, beside what was seen",
         "questions": "signs to look for first, each with sign, name, mark, said, where, chance, "
         "saves, tells",
         "offers": "checks, the best first, each with check, kind, key, name, mark, do, points_to, "
@@ -114,7 +115,7 @@ def fault(
     opened = found.why(_cause(found, why)) if why else None
     shown: list[Shown] = [kept_line(each) for each in entries]
     shown += why_shown(opened) if opened else search_shown(found, everything=all_)
-    data = search_data(found, opened, everything=all_)
+    data = search_data(found, opened)
     return Answer(data | {"entries": [kept(each) for each in entries]}, shown)
 
 

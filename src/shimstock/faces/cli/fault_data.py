@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import asdict
 from typing import TYPE_CHECKING, Any
 
-from shimstock.faces.cli.fault_lines import CAUSES
 from shimstock.faces.cli.looking import cautions_data
 
 if TYPE_CHECKING:
@@ -15,13 +14,11 @@ if TYPE_CHECKING:
     from shimstock.workshop.models import FaultSearch
 
 
-def search_data(found: SearchSeen, why: WhySeen | None, *, everything: bool) -> dict[str, Any]:
+def search_data(found: SearchSeen, why: WhySeen | None) -> dict[str, Any]:
     """Everything that a search comes to.
 
-    why: what stands behind one cause, if that was asked for. everything: whether to say of every
-    cause what speaks most for it; of the likeliest few else.
+    why: what stands behind one cause, if that was asked for.
     """
-    told_why = len(found.ranking) if everything else CAUSES
     return {
         "search": _row(found.row) if found.row else None,
         "told": [asdict(each) for each in found.told],
@@ -30,9 +27,10 @@ def search_data(found: SearchSeen, why: WhySeen | None, *, everything: bool) -> 
         "error": found.ranked.error if found.ranked else 0.0,
         "ranking": [
             _keyed("cause", asdict(each))
-            | {"why": found.why(each.key).line if n < told_why else ""}
-            for n, each in enumerate(found.ranking)
+            | {"why": found.why(each.key).line}
+            for each in found.ranking
         ],
+        "besides": list(found.besides),
         "questions": [_keyed("sign", asdict(each)) for each in found.questions],
         "offers": [_offer(each) for each in found.offers],
         "not_offered": [asdict(each) for each in found.not_offered],

@@ -99,14 +99,22 @@ def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:
     rows = [(_percent(each.chance), _span(each), _bar(each), _cause(found, each)) for each in shown]
     columns = ("chance", "90 %", "", "cause, and what speaks most")
     if not rows:
-        return [Heading("What it can be"), "Nothing else: what was seen has its cause."]
+        none = "Nothing else: what was seen has its cause."
+        return [Heading("What it can be"), none, *_besides(found)]
     return [
         Heading("What it can be"),
         Table(columns, rows, frozenset(columns[:2])),
         BAR,
         *_left(len(open_) - len(shown), "cause"),
         *_how(found),
+        *_besides(found),
     ]
+
+
+def _besides(found: SearchSeen) -> list[Shown]:
+    if not found.besides:
+        return []
+    return [f"Readings speak for more, beside what was seen: {'; '.join(found.besides)}."]
 
 
 def _how(found: SearchSeen) -> list[Shown]:

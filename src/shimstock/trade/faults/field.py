@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from math import erf, sqrt
 from typing import TYPE_CHECKING
 
@@ -25,11 +25,12 @@ def start(
     checks: Mapping[str, Check],
     joints: Mapping[str, float],
     open_now: frozenset[str],
+    about: Collection[str] | None = None,
 ) -> Point:
-    """The point at which a search stands before the next check."""
+    """The point at which a search stands before the next check; about: as in `brought_on`."""
     import numpy as np
 
-    brought = brought_on(network, told, machines)
+    brought = brought_on(network, told, machines, about)
     names = list(joints)
     field = Field(
         finds=_columns([_finds(network, machines, brought, each) for each in checks.values()]),
@@ -49,10 +50,13 @@ def start(
     )
 
 
-def brought_on(network: Network, told: Told, machines: Possible) -> dict[str, Floats]:
+def brought_on(
+    network: Network, told: Told, machines: Possible, about: Collection[str] | None = None
+) -> dict[str, Floats]:
     """For each cause not settled, the chance in each machine that it brought on what was seen.
 
-    A cause that happens to be there, and not for what was seen, is not what is looked for.
+    A cause that happens to be there, and not for what was seen, is not what is looked for. about:
+    the findings whose causes are looked for; without it, all that were seen.
     """
     import numpy as np
 
@@ -62,8 +66,9 @@ def brought_on(network: Network, told: Told, machines: Possible) -> dict[str, Fl
         if cause in told.causes:
             continue
         not_it: Floats = np.ones(len(machines.weight))
-        for shown in posed.shown.values():
-            if shown.if_so > shown.if_not and cause in shown.weights:
+        for key, shown in posed.shown.items():
+            asked = about is None or key in about
+            if asked and shown.if_so > shown.if_not and cause in shown.weights:
                 shows = 1 - machines.quiet(shown.leak, shown.weights)
                 not_it *= 1 - np.minimum(shown.weights[cause] / np.maximum(shows, 1e-300), 1)
         found[cause] = machines.there[:, column] * (1 - not_it)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from math import inf, log
 
@@ -102,24 +102,37 @@ def why(network: Network, told: Told, cause: str) -> Why:
     loose hub, confirmed: speaks strongly against; it explains already: fan rocks
     fan rocks, seen: speaks weakly for
     """
-    if cause not in network.causes:
-        raise CannotBe(f"there is no cause {cause!r} here")
+    return whys(network, told, [cause])[cause]
+
+
+def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
+    """The same for several causes at once: each thing told is left out only once for all of them.
+
+    Raises CannotBe as `why` does.
+    """
+    causes = list(causes)
+    for cause in causes:
+        if cause not in network.causes:
+            raise CannotBe(f"there is no cause {cause!r} here")
     whole = rank(network, told)
-    odds = _odds(whole, cause)
-    speaks = [
-        Speaks(
-            told=key,
-            said=_said(told, key, is_cause),
-            is_cause=is_cause,
-            factor=odds / _odds(rank(network, less), cause),
-            direct=not is_cause and cause in _brought_on_by(network, key),
-            explains=_explains(network, told, key, is_cause, cause),
-            excludes=is_cause and _exclude(network, key, cause),
-        )
-        for key, is_cause, less in _one_less(told)
-    ]
-    speaks.sort(key=lambda each: (-abs(log(each.factor)), each.told))
-    return Why(cause, network.causes[cause], whole.chances[cause], tuple(speaks))
+    without = [(key, is_cause, rank(network, less)) for key, is_cause, less in _one_less(told)]
+    found = {}
+    for cause in causes:
+        speaks = [
+            Speaks(
+                told=key,
+                said=_said(told, key, is_cause),
+                is_cause=is_cause,
+                factor=_odds(whole, cause) / _odds(less, cause),
+                direct=not is_cause and cause in _brought_on_by(network, key),
+                explains=_explains(network, told, key, is_cause, cause),
+                excludes=is_cause and _exclude(network, key, cause),
+            )
+            for key, is_cause, less in without
+        ]
+        speaks.sort(key=lambda each: (-abs(log(each.factor)), each.told))
+        found[cause] = Why(cause, network.causes[cause], whole.chances[cause], tuple(speaks))
+    return found
 
 
 def in_words(speaks: Speaks, names: Mapping[str, str]) -> str:
@@ -134,15 +147,21 @@ def in_words(speaks: Speaks, names: Mapping[str, str]) -> str:
     return f"{line}; {_how(speaks)}: {', '.join(names[key] for key in speaks.explains)}"
 
 
-def what_would_change(network: Network, told: Told, askable: Iterable[str]) -> tuple[Change, ...]:
+def what_would_change(
+    network: Network,
+    told: Told,
+    askable: Iterable[str],
+    about: Collection[str] | None = None,
+) -> tuple[Change, ...]:
     """Which results would put another cause first, the most likely result first.
 
     Only causes count that would explain something that was seen and are not settled; a second fault
     that shows elsewhere changes nothing. askable: findings that could be looked for; those that
-    were told are passed over. To clear the cause that is first now counts too.
+    were told are passed over. To clear the cause that is first now counts too. about: the findings
+    whose causes are looked for; without it, all that were seen.
     Raises CannotBe as `rank` does, and for a finding that is not in the network.
     """
-    suspects = _suspects(network, told)
+    suspects = suspected(network, told, about)
     now = rank(network, told)
     first = _first(now, suspects)
     if not first:
@@ -156,7 +175,7 @@ def what_would_change(network: Network, told: Told, askable: Iterable[str]) -> t
         if key not in network.findings:
             raise CannotBe(f"there is no finding {key!r} here")
         if key not in told.findings:
-            found += _if_looked_at(network, told, now, key)
+            found += _if_looked_at(network, told, now, key, suspects)
     return tuple(sorted(found, key=lambda each: (-each.chance, each.asked, each.seen)))
 
 
@@ -217,9 +236,11 @@ def _how(speaks: Speaks) -> str:
     return f"it speaks {'against' if speaks.factor > 1 else 'for'} another cause of"
 
 
-def _suspects(network: Network, told: Told) -> frozenset[str]:
-    """The causes not settled that would explain something that was seen."""
-    seen = [key for key, shown in pose(network, told).shown.items() if shown.if_so > shown.if_not]
+def suspected(network: Network, told: Told, about: Collection[str] | None = None) -> frozenset[str]:
+    """The causes not settled that would explain something that was seen; about: of it alone."""
+    shown = pose(network, told).shown
+    seen = [key for key, each in shown.items() if each.if_so > each.if_not]
+    seen = seen if about is None else [key for key in seen if key in about]
     found = {cause for key in seen for cause in _brought_on_by(network, key)}
     return frozenset(found - set(told.causes))
 
@@ -229,9 +250,10 @@ def _first(ranking: Ranking, suspects: frozenset[str]) -> str:
     return next((cause for cause in ranking.raised if cause in suspects), "")
 
 
-def _if_looked_at(network: Network, told: Told, now: Ranking, key: str) -> Iterator[Change]:
+def _if_looked_at(
+    network: Network, told: Told, now: Ranking, key: str, suspects: frozenset[str]
+) -> Iterator[Change]:
     """The results of looking at a finding that put another cause first."""
-    suspects = _suspects(network, told)
     first = _first(now, suspects)
     results = {
         seen: _ranked(network, replace(told, findings={**told.findings, key: seen}))

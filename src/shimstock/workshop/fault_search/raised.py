@@ -16,9 +16,27 @@ if TYPE_CHECKING:
 
 def causes_seen(search: SearchSeen) -> tuple[CauseSeen, ...]:
     """The causes that something speaks for, likeliest first."""
+    return tuple(_cause_seen(search, key) for key in raised(search))
+
+
+def raised(search: SearchSeen) -> tuple[str, ...]:
+    """The raised causes of what the search is about, and those known to be there; likeliest first.
+
+    A reading in the book may raise others, which belong to another search.
+    """
+    from shimstock.trade.faults.why import suspected
+
     if search.ranked is None:
         return ()
-    return tuple(_cause_seen(search, key) for key in search.ranked.raised)
+    looked_for = suspected(search.network, search.given, search.about)
+    there = {cause for cause, said in search.given.causes.items() if said}
+    return tuple(key for key in search.ranked.raised if key in looked_for | there)
+
+
+def besides(search: SearchSeen) -> tuple[str, ...]:
+    """The other raised causes: what readings speak for that this search is not about."""
+    shown = set(raised(search))
+    return tuple(key for key in search.ranked.raised if key not in shown) if search.ranked else ()
 
 
 def _cause_seen(search: SearchSeen, key: str) -> CauseSeen:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from shimstock.workshop.fault_search.counts import counts, learned_priors
 from shimstock.workshop.fault_search.given import given, told_of
+from shimstock.workshop.fault_search.seen import OF_READING
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.at_hand import AtHand
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from shimstock.trade.faults.network import Network, Told
     from shimstock.trade.faults.ranking import Ranking
     from shimstock.trade.faults.search import Search
+    from shimstock.trade.faults.why import Why
     from shimstock.workshop.fault_search.checks import Checks
     from shimstock.workshop.fault_search.seen import (
         CauseSeen,
@@ -54,6 +56,23 @@ class SearchSeen:
     def begun(self) -> bool:
         """Whether anything was seen or read from which causes could be ranked."""
         return self.ranked is not None and bool(self.ranked.raised)
+
+    @cached_property
+    def about(self) -> frozenset[str] | None:
+        """The signs that this search is about: those told in it as seen or by a number.
+
+        None where it tells none; whatever readings speak for is then looked for.
+        """
+        told = [each for each in self.told if each.counts and each.comes_from != OF_READING]
+        signs = [each.key for each in told if each.about.startswith("sign:")]
+        return frozenset(key for key in signs if self.given.findings[key] is not False) or None
+
+    @cached_property
+    def besides(self) -> tuple[str, ...]:
+        """Names of causes that readings speak for and that this search is not about."""
+        from shimstock.workshop.fault_search.raised import besides
+
+        return tuple(self.seen.book.causes[key].name for key in besides(self))
 
     @cached_property
     def ranking(self) -> tuple[CauseSeen, ...]:
@@ -107,6 +126,13 @@ class SearchSeen:
         """Chance that what was seen has no cause that the checks offered can still find."""
         return self._search.unlisted
 
+    @cached_property
+    def whys(self) -> Mapping[str, Why]:
+        """What speaks for and against each of the ranking's causes, worked out at once."""
+        from shimstock.trade.faults.why import whys
+
+        return whys(self.network, self.given, [each.key for each in self.ranking])
+
     def why(self, cause: str) -> WhySeen:
         """What speaks for and against a cause of the book, and how its prior came about."""
         from shimstock.workshop.fault_search.why import why_seen
@@ -129,10 +155,11 @@ class SearchSeen:
     @cached_property
     def _checks(self) -> Checks:
         from shimstock.workshop.fault_search.checks import Checks, checks_at
+        from shimstock.workshop.fault_search.raised import raised
 
         if self.ranked is None:
             return Checks({}, {}, {})
-        left = [cause for cause in self.ranked.raised if cause not in self.given.causes]
+        left = [cause for cause in raised(self) if cause not in self.given.causes]
         return checks_at(self.seen, left)
 
     @cached_property
@@ -153,7 +180,7 @@ class SearchSeen:
         joints = {joint for check in can.values() for joint in check.joints}
         minutes = {joint: self.seen.book.joints[joint].open for joint in sorted(joints)}
         free = free_signs(self.seen.book, self.given)
-        return next_checks(self.network, self.given, can, minutes, free=free)
+        return next_checks(self.network, self.given, can, minutes, free=free, about=self.about)
 
 
 def see_search(

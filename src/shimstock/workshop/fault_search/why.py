@@ -100,7 +100,7 @@ def why_seen(search: SearchSeen, cause: str) -> WhySeen:
     from shimstock.workshop.fault_search.raised import prior_says
 
     book = search.seen.book
-    found = why(search.network, search.given, cause)
+    found = search.whys.get(cause) or why(search.network, search.given, cause)
     count = search.counted.get(cause, Count())
     return WhySeen(
         key=cause,
@@ -120,7 +120,7 @@ def would_change(search: SearchSeen) -> tuple[ChangeSeen, ...]:
 
     book = search.seen.book
     free = tuple(free_signs(book, search.given))
-    changes = what_would_change(search.network, search.given, free)
+    changes = what_would_change(search.network, search.given, free, search.about)
     return tuple(_change(book, each) for each in changes)
 
 
