@@ -67,3 +67,11 @@ def test_so_many_seen_that_the_tables_would_not_fit():
     assert ranking.method == SAMPLED
     assert 0 < ranking.error < 0.1
     assert all(0 <= chance <= 1 for chance in ranking.chances.values())
+
+
+def test_a_finding_may_be_called_like_a_group():
+    network = Network(
+        {"a": 0.1, "b": 0.2}, {"group 0": Finding(0.01, {"a": 0.5})}, exclusive=(("a", "b"),)
+    )
+
+    assert rank(network, Told({"group 0": True})).chances["a"] > 0.5

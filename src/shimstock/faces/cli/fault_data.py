@@ -26,8 +26,7 @@ def search_data(found: SearchSeen, why: WhySeen | None) -> dict[str, Any]:
         "method": found.ranked.method if found.ranked else "",
         "error": found.ranked.error if found.ranked else 0.0,
         "ranking": [
-            _keyed("cause", asdict(each))
-            | {"why": found.why(each.key).line}
+            _keyed("cause", asdict(each)) | {"why": found.why(each.key).line}
             for each in found.ranking
         ],
         "besides": list(found.besides),

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
     Floats = NDArray[np.float64]
     Flags = NDArray[np.bool_]
+    Ints = NDArray[np.intp]
 
 NEGLIGIBLE = 1e-5
 """A search that is over but for this chance is taken to be over."""
@@ -39,6 +40,18 @@ class Field:
         """For each machine, the chance that no check at all finds the cause."""
         never: Floats = (1 - self.finds).prod(axis=1)
         return never
+
+    @cached_property
+    def hits(self) -> tuple[tuple[Ints, Floats, Floats], ...]:
+        """For each check: in which machines it can find the cause, and what happens in those.
+
+        How surely it finds the cause in each of them, and how surely every check does.
+        """
+        found = []
+        for check in range(self.finds.shape[1]):
+            (machines,) = self.finds[:, check].nonzero()
+            found.append((machines, self.finds[machines, check], self.finds[machines]))
+        return tuple(found)
 
 
 @dataclass(frozen=True, eq=False)
@@ -99,17 +112,29 @@ def minutes_in_order(point: Point) -> float:
     """Minutes still to go, times the chance to be here, by the most chance a minute.
 
     After each check the next is the one with the most chance to find the cause for each minute of
-    it and its opening.
+    it and its opening. What each check changes is taken off, instead of making every sum anew: a
+    search looks here hundreds of times.
     """
-    total = 0.0
+    import numpy as np
+
+    field, total = point.field, 0.0
     chance = start = point.chance
+    left, gains, costs = point.weight * point.alive, point.gains.copy(), point.costs.copy()
+    open_now = point.open_now
     while chance > NEGLIGIBLE * start:
-        check = int((point.gains / point.costs).argmax())
-        if point.gains[check] <= 0:
+        check = int((gains / costs).argmax())
+        if gains[check] <= 0:
             break
-        total += float(point.costs[check]) * chance
-        point = point.after(check)
-        chance = point.chance
+        total += float(costs[check]) * chance
+        machines, finds, finds_here = field.hits[check]
+        found = left[machines] * finds
+        left[machines] -= found
+        chance -= float(found.sum())
+        gains -= found @ finds_here
+        gains[check] = 0
+        opens = field.needs[check] & ~open_now
+        costs -= field.needs[:, opens] @ field.opening[opens]
+        open_now = np.logical_or(open_now, opens)
     return total
 
 

@@ -6,6 +6,9 @@ from dataclasses import dataclass
 
 from shimstock.trade.faults.posed import Posed
 
+GROUP = "\0group "
+"""Before the number of an exclusive group; no finding can be called so."""
+
 
 @dataclass(frozen=True)
 class Opens:
@@ -52,7 +55,7 @@ def plan(posed: Posed) -> Plan:
     that nothing ties to others stand alone.
     """
     waiting = {key: set(each.weights) & posed.there.keys() for key, each in posed.shown.items()}
-    waiting |= {f"group {n}": set(group) for n, group in enumerate(posed.exclusive)}
+    waiting |= {f"{GROUP}{n}": set(group) for n, group in enumerate(posed.exclusive)}
     ties = {cause: [k for k, causes in waiting.items() if cause in causes] for cause in posed.there}
     steps: list[Step] = []
     open_now: list[str] = []

@@ -65,5 +65,6 @@ def rank(network: Network, told: Told) -> Ranking:
 def _ranked(
     network: Network, chances: Mapping[str, float], method: str = EXACT, error: float = 0.0
 ) -> Ranking:
-    order = sorted(chances, key=lambda cause: (-chances[cause], cause))
+    # rounding has no say in the order of causes that are equally likely
+    order = sorted(chances, key=lambda cause: (-round(chances[cause], 12), cause))
     return Ranking({c: chances[c] for c in order}, dict(network.causes), method, error)
