@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book, Caution
-    from shimstock.trade.machine.state import MachineNow
+    from shimstock.trade.machine.state import FigureKey, MachineNow
+    from shimstock.trade.measure.reading import Reading
     from shimstock.trade.measure.remedy import Remedy
     from shimstock.trade.measure.verdicts import Verdicts
     from shimstock.trade.reach.gates import GateView
@@ -87,6 +88,17 @@ class Seen:
         return {}
 
     @cached_property
+    def readings(self) -> dict[FigureKey, Reading]:
+        """Everything that was read on it, as the trade takes it."""
+        from shimstock.trade.machine.words import Stage
+        from shimstock.workshop.judging import readings_of, trade_reading
+
+        return {
+            (row.figure, row.piece, Stage(row.stage)): trade_reading(self.book, row)
+            for row in readings_of(self.row)
+        }
+
+    @cached_property
     def measured(self) -> tuple[Verdicts, list[Remedy]]:
         """Everything that was read on it as it is judged today, and what to do about it."""
         return measured(self)
@@ -119,16 +131,10 @@ def see_all() -> list[Seen]:
 
 def measured(seen: Seen) -> tuple[Verdicts, list[Remedy]]:
     """Everything that was read on a machine as it is judged today, and what to do about it."""
-    from shimstock.trade.machine.words import Stage
     from shimstock.trade.measure.remedies import remedies
     from shimstock.trade.measure.verdicts import verdicts
-    from shimstock.workshop.judging import readings_of, trade_reading
 
-    readings = {
-        (row.figure, row.piece, Stage(row.stage)): trade_reading(seen.book, row)
-        for row in readings_of(seen.row)
-    }
-    judged = verdicts(seen.book, readings)
+    judged = verdicts(seen.book, seen.readings)
     return judged, remedies(seen.book, judged, seen.now.pieces)
 
 

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
+    from shimstock.trade.machine.words import Stage
     from shimstock.trade.measure.chain.ways import WayTo
     from shimstock.trade.measure.measured import Measured
     from shimstock.trade.measure.reading import Reading
-    from shimstock.trade.measure.train import TrainFound
+    from shimstock.trade.measure.train import LinkFound, TrainFound
     from shimstock.trade.reach.due import CautionDue
     from shimstock.workshop.looking import Seen
 
@@ -34,15 +35,23 @@ def read_along(
     """
     from shimstock.trade.machine.words import Stage
     from shimstock.trade.measure.tip import own_readings, tip_readings
-    from shimstock.workshop.judging import readings_of, trade_reading
 
-    readings = {
-        (row.figure, row.piece, Stage(row.stage)): trade_reading(seen.book, row)
-        for row in readings_of(seen.row)
-    }
     stage = Stage.FINISHED if finished else Stage.FOUND
-    tips = tip_readings(seen.book, key, readings, stage)
-    return tips, own_readings(seen.book, key, readings, stage)
+    tips = tip_readings(seen.book, key, seen.readings, stage)
+    return tips, own_readings(seen.book, key, seen.readings, stage)
+
+
+def links_parted(seen: Seen) -> Iterator[tuple[Stage, LinkFound]]:
+    """Each link of each chain of which more than one hold was read, as found and after the work."""
+    from shimstock.trade.machine.words import Stage
+    from shimstock.trade.measure.train import rock
+
+    for key in seen.book.trains:
+        for stage in Stage:
+            tips, own = read_along(seen, key, stage is Stage.FINISHED)
+            if sum(tip is not None for tip in tips) > 1:
+                found = rock(seen.book, key, tips, gasket_found=_gasket_found(seen, key), own=own)
+                yield from ((stage, link) for link in found.links)
 
 
 def parted(

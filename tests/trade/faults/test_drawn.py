@@ -85,3 +85,19 @@ def test_what_cannot_be_is_said_in_words():
 
     with pytest.raises(CannotBe, match="nothing in the book explains it"):
         draw(pose(network, Told({"rocks": True}, {"gear": False})))
+
+
+@pytest.mark.parametrize("weight, leak", [(1.0, 0.02), (0.6, 0.0), (1.0, 0.0)])
+def test_sure_signs_and_signs_without_another_reason_are_drawn_rightly(weight, leak):
+    """A weight of 1 and a leak of 0 are the edges: two such signs that share their causes."""
+    weights = {"a": weight, "b": weight, "c": 0.3}
+    network = Network(
+        {"a": 0.05, "b": 0.1, "c": 0.2},
+        {"one": Finding(leak, weights), "two": Finding(leak, {"b": 0.5, "c": weight})},
+    )
+    told = Told({"one": True, "two": True})
+
+    found = draw(pose(network, told))
+
+    right = rank(network, told).chances
+    assert found.chances == pytest.approx(dict(right), abs=max(3 * found.error, 0.01))

@@ -327,7 +327,10 @@ def test_every_cause_is_linked_to_a_sign(books: dict[str, Book], name: str) -> N
 def test_all_36_cautions_ship_with_every_book(books: dict[str, Book], name: str) -> None:
     cautions = books[name].cautions.values()
 
-    assert [caution.mark for caution in cautions] == [f"H{number:02}" for number in range(1, 37)]
+    marks = [caution.mark for caution in cautions if caution.mark]
+    assert marks == [f"H{number:02}" for number in range(1, 37)]
+    ours = {caution.name for caution in cautions if not caution.mark}
+    assert ours == {"High-tension ignition", "Air or water under pressure in an engine"}
     assert all(caution.defer and caution.source for caution in cautions)
 
 

@@ -55,6 +55,8 @@ def write_file(file: str) -> None:
 def import_file(asked: Asked, file: str, label: str, replace: bool) -> DiaryEntry:
     """Take in another workshop's counts. Raises OSError, UnicodeDecodeError, Refused."""
     from shimstock.workshop import acts
+    from shimstock.workshop.fault_search.counts import LONGEST
 
-    text = Path(file).read_text(encoding="utf-8")
+    with Path(file).open(encoding="utf-8") as counts:
+        text = counts.read(LONGEST + 1)
     return acts.import_counts(label=label, text=text, replace=replace, who=asked.who)

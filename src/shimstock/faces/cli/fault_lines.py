@@ -20,7 +20,10 @@ WIDE = 20
 """Letters of a bar that stands for certainty."""
 CAUSES, CHECKS, FEW = 8, 5, 3
 """How many causes, checks and other things are shown unless all are wanted."""
-BAR = "# up to the low end of the 90 % interval, = the interval, | the chance."
+BAR = (
+    "# up to the low end of the 90 % interval, = the interval, | the chance. "
+    "×4: its odds are four times what they would be without that; ×0.5: half."
+)
 
 
 def search_shown(found: SearchSeen, *, everything: bool) -> list[Shown]:
@@ -31,6 +34,7 @@ def search_shown(found: SearchSeen, *, everything: bool) -> list[Shown]:
         return [*_told(found, everything), *_to_pick(found)]
     return [
         *_told(found, everything),
+        *_explained(found),
         *_ranking(found, everything),
         *_questions(found.questions, everything),
         *_next_check(found),
@@ -111,6 +115,15 @@ def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:
     ]
 
 
+def _explained(found: SearchSeen) -> list[Shown]:
+    slug = found.seen.row.slug
+    return [
+        f"{_called(cause.name, cause.mark)} is there, and explains: {signs}. Put it right first; "
+        f"then: shimstock found {slug} {cause.mark or cause.key}"
+        for cause, signs in found.explained
+    ]
+
+
 def _besides(found: SearchSeen) -> list[Shown]:
     if not found.besides:
         return []
@@ -159,7 +172,8 @@ def _next_check(found: SearchSeen) -> list[Shown]:
         *([f"Points to it: {first.points_to}."] if first.points_to else []),
         *([f"Points away: {first.points_away}."] if first.points_away else []),
         f"Takes {minutes(first.minutes)}{_opening(first)}.{_with(first)}",
-        f"Finds it with {_percent(first.finds)}; {minutes(first.expected)} until it is found.",
+        f"Finds it with {_percent(first.finds)}; about {minutes(first.expected)} until found, "
+        f"if these checks can find it: {_percent(found.unlisted)} that they cannot.",
         f"Then: {_type(found, first)}",
     ]
 
@@ -212,7 +226,8 @@ def _further(found: SearchSeen, everything: bool) -> list[Shown]:
 
 def _offer_row(offer: OfferSeen) -> tuple[str, ...]:
     said = _title(offer) if offer.kind == "open" else f"{_title(offer)}: {offer.do}"
-    warned = " (CAUTION)" if offer.cautions else ""
+    names = "; ".join(each.name for each in offer.cautions)
+    warned = f" (CAUTION: {names})" if names else ""
     return (
         f"{offer.minutes:g}",
         f"{offer.opening:g}",

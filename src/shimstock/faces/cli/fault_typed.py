@@ -48,16 +48,23 @@ class Typed:
         Raises NotFound or Refused for names, Refused or NotUnderstood for what is said.
         """
         from shimstock.workshop.fault_search.said import check_said
-        from shimstock.workshop.fault_search.words import find_cause, find_sign
+        from shimstock.workshop.fault_search.words import about_called, find_cause, find_sign
+        from shimstock.workshop.refused import Refused
 
-        said: dict[str, str] = {}
+        told: list[tuple[str, str]] = []
         for each in self.seen:
             sign, equals, number = each.partition("=")
             about = f"sign:{find_sign(book, sign)}"
-            said[about] = check_said(book, about, number) if equals else "seen"
-        said |= {f"sign:{find_sign(book, each)}": "not seen" for each in self.not_seen}
-        said |= {f"cause:{find_cause(book, each)}": "there" for each in self.there}
-        return said | {f"cause:{find_cause(book, each)}": "cleared" for each in self.cleared}
+            told.append((about, check_said(book, about, number) if equals else "seen"))
+        told += [(f"sign:{find_sign(book, each)}", "not seen") for each in self.not_seen]
+        told += [(f"cause:{find_cause(book, each)}", "there") for each in self.there]
+        told += [(f"cause:{find_cause(book, each)}", "cleared") for each in self.cleared]
+        said = dict(told)
+        for about, word in told:
+            if said[about] != word:
+                name = about_called(book, about)
+                raise Refused([f"{name} is called {word} and {said[about]}; say one of them"])
+        return said
 
 
 def looked_at(machine: str, typed: Typed, number: int | None) -> SearchSeen:
@@ -81,7 +88,7 @@ def looked_at(machine: str, typed: Typed, number: int | None) -> SearchSeen:
 def keep_typed(
     asked: Asked, machine: str, typed: Typed, number: int | None, about: str
 ) -> list[DiaryEntry]:
-    """Write what was typed into the search that goes on, or into a new one."""
+    """Write what was typed into the search that goes on; into a new one with `about` or for none."""
     from shimstock.faces.cli.looking import kept_so_far
     from shimstock.workshop import acts
     from shimstock.workshop.fault_search.words import find_tools, open_search
@@ -90,7 +97,7 @@ def keep_typed(
     said = typed.said(seen.book)  # before anything is kept
     find_tools(seen.book, typed.without or ())
     entries: list[DiaryEntry] = []
-    if number is None and open_search(seen.row) is None:
+    if number is None and (about or open_search(seen.row) is None):
         entries.append(
             acts.begin_search(
                 machine=machine,
@@ -101,6 +108,7 @@ def keep_typed(
                 missing=typed.without or (),
             )
         )
+        number = max(seen.row.searches.values_list("number", flat=True))
     elif typed.says_who:
         entries.append(
             acts.set_at_hand(

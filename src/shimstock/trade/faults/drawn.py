@@ -18,6 +18,9 @@ if TYPE_CHECKING:
 HERDS, HEADS = 16, 500
 """Machines are drawn in herds of their own, so that the spread between herds tells the error."""
 SWEEPS = 8
+NEARLY = 1 - 1e-9
+"""A weight of one is taken as this, so that what it multiplied can be divided out again."""
+MOST_ODDS = 1e100
 STUDENT_95 = 2.131
 """Of 15 degrees of freedom: JCGM 100:2008, table G.2."""
 
@@ -70,7 +73,9 @@ class _Herds:
     def led(self) -> Flags:
         """Let in what was told, hardest last, and stir after each."""
         for shown in sorted(self.posed.shown.values(), key=lambda s: (-len(s.weights), s.leak)):
-            weights = {self.column[c]: w for c, w in shown.weights.items() if c in self.column}
+            weights = {
+                self.column[c]: min(w, NEARLY) for c, w in shown.weights.items() if c in self.column
+            }
             self._choose(self._fit(shown, weights))
             self.told.append((shown, weights))
             self._stir()
@@ -86,7 +91,7 @@ class _Herds:
         """For each machine, the chance that a finding does not show."""
         import numpy as np
 
-        quiet: Floats = np.full(len(self.there), 1 - shown.leak)
+        quiet: Floats = np.full(len(self.there), 1.0 - shown.leak)
         for column, weight in weights.items():
             quiet *= np.where(self.there[:, column], 1 - weight, 1.0)
         return quiet
@@ -113,7 +118,7 @@ class _Herds:
         quiet = [self._quiet(shown, weights) for shown, weights in self.told]
         for n, (_, weights) in enumerate(self.told):
             for column, weight in weights.items():
-                tied.setdefault(column, []).append((n, min(weight, 1 - 1e-12)))
+                tied.setdefault(column, []).append((n, weight))
         for column in range(len(self.causes)):
             odds = np.full(len(self.there), self.odds[column])
             without = {}
@@ -123,7 +128,7 @@ class _Herds:
                 without[n] = rest
                 there = shown.if_not * rest * (1 - weight) + shown.if_so * (1 - rest * (1 - weight))
                 away = shown.if_not * rest + shown.if_so * (1 - rest)
-                odds *= there / np.maximum(away, 1e-300)
+                odds = np.minimum(odds * there / np.maximum(away, 1 / MOST_ODDS), MOST_ODDS)
             for other in self.shut_out.get(column, ()):
                 odds[self.there[:, other]] = 0
             self.there[:, column] = self.random.random(len(odds)) * (1 + odds) < odds

@@ -14,6 +14,8 @@ from shimstock.trade.faults.possible import Possible
 if TYPE_CHECKING:
     from shimstock.trade.faults.possible import Floats
 
+AT_LEAST = 0.01
+"""Minutes that a check is taken to last at least, so that there is a chance for each minute."""
 TOLD_AT_ONCE = 3
 """Of a check that tells more findings than this, only so many are looked ahead over."""
 
@@ -34,7 +36,7 @@ def start(
     names = list(joints)
     field = Field(
         finds=_columns([_finds(network, machines, brought, each) for each in checks.values()]),
-        minutes=np.array([each.minutes for each in checks.values()], dtype=float),
+        minutes=np.array([max(each.minutes, AT_LEAST) for each in checks.values()]),
         needs=np.array(
             [[name in each.joints for name in names] for each in checks.values()], dtype=bool
         ).reshape(len(checks), len(names)),

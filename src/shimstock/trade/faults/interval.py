@@ -104,7 +104,7 @@ def _near(chance: float, random: np.random.Generator) -> Floats:
     import numpy as np
 
     off = np.exp(DEVIATION * random.standard_normal(BOOKS))
-    return np.asarray(chance * off / (chance * off + 1 - chance))
+    return np.clip(chance * off / (chance * off + 1 - chance), 0.0, 1.0)
 
 
 def _prior(prior: float, looked: int, random: np.random.Generator) -> Floats:

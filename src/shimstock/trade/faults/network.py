@@ -34,7 +34,8 @@ class Check:
     """Something that can be done to find out more.
 
     gives: findings whose result it tells. confirms: causes that it settles. joints: all that must
-    be open for it, whatever is open already. dangers, needs, hands, as the book has them.
+    be open for it, whatever is open already. dangers, needs, hands, as the book has them. engine:
+    whether the engine must turn or run for it.
     """
 
     minutes: float
@@ -44,6 +45,7 @@ class Check:
     hands: int = 1
     needs: tuple[str, ...] = ()
     dangers: tuple[str, ...] = ()
+    engine: bool = False
 
 
 @dataclass(frozen=True)

@@ -40,6 +40,7 @@ def checks_of(book: Book) -> dict[str, Check]:
                 joints=frozenset(sign.open),
                 needs=sign.needs,
                 dangers=sign.dangers,
+                engine=sign.when is not None,
             )
     return found
 
@@ -97,16 +98,24 @@ def _check_of_cause(key: str, cause: Cause) -> Check:
         hands=check.hands,
         needs=check.needs,
         dangers=check.dangers,
+        engine=check.when is not None,
     )
 
 
-def free_signs(book: Book, told: Told = Told()) -> Iterator[str]:  # noqa: B008  # frozen
+def free_signs(
+    book: Book,
+    told: Told = Told(),  # noqa: B008  # frozen
+    *,
+    apart: bool = False,
+) -> Iterator[str]:
     """The signs that cost nothing to look for and that nobody has looked for yet.
 
-    An engine that runs is not asked what it does when it will not fire, nor the other way round.
+    An engine that runs is not asked what it does when it will not fire, nor the other way round;
+    one that is apart is asked neither.
     """
     seen = {book.signs[key].when for key, said in told.findings.items() if said is True}
     for key, sign in book.signs.items():
         cannot = OTHERWISE.get(sign.when or "", "")
-        if key not in told.findings and not sign.minutes and not sign.open and cannot not in seen:
+        free = not sign.minutes and not sign.open and not (apart and sign.when)
+        if free and key not in told.findings and cannot not in seen:
             yield key

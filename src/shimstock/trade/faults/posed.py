@@ -50,8 +50,6 @@ def pose(network: Network, told: Told) -> Posed:
         finding = network.findings[key]
         if_not, if_so = _likely(finding, said)
         if if_so == 0:
-            if finding.leak == 1:
-                raise CannotBe(f"{key} always shows, and is called not seen")
             for cause, weight in finding.weights.items():
                 there[cause] *= 1 - weight
         elif if_so != if_not:

@@ -46,7 +46,7 @@ class Possible:
 
         for cause, chance in self.alone.items():
             leak = 1 - (1 - leak) * (1 - chance * weights.get(cause, 0.0))
-        quiet: Floats = np.full(len(self.weight), 1 - leak)
+        quiet: Floats = np.full(len(self.weight), 1.0 - leak)
         for column, cause in enumerate(self.causes):
             if weight := weights.get(cause):
                 quiet *= np.where(self.there[:, column], 1 - weight, 1.0)

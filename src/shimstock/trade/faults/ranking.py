@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from shimstock.trade.faults.network import Network, Told
+from shimstock.trade.faults.network import CannotBe, Network, Told
 from shimstock.trade.faults.plan import plan
 from shimstock.trade.faults.posed import pose
 
@@ -53,6 +53,9 @@ def rank(network: Network, told: Told) -> Ranking:
     from shimstock.trade.faults import exact
 
     posed = pose(network, told)
+    for key, said in told.findings.items():
+        if said is False and network.findings[key].leak == 1:
+            raise CannotBe(f"{key} always shows, and is called not seen")
     order = plan(posed)
     if order.cells <= exact.REACH:
         return _ranked(network, exact.solve(posed, order).chances)

@@ -20,7 +20,7 @@ class FromReading:
 
     cause or sign: which of the two it is about; the other is empty. said: True for there or seen,
     False for cleared or not seen, a number in the figure's unit where the sign is read as one.
-    says: the verdict in words.
+    says: the verdict in words. after_work: whether it was read after the work.
     """
 
     figure: str
@@ -28,6 +28,7 @@ class FromReading:
     said: bool | float
     cause: str = ""
     sign: str = ""
+    after_work: bool = False
 
 
 def from_readings(
@@ -65,12 +66,12 @@ def _of_cause(
         for key, verdict in latest.get(figure, {}).values():
             worn = verdict.verdict is Verdict.WORN_OUT
             if worn and not _off_the_other_side(book, figure, values.get(key, ())):
-                yield FromReading(figure, verdict.says, True, cause=name)
+                yield FromReading(figure, verdict.says, True, cause=name, after_work=_after(key))
                 return
     if cause.figures and all(_all_sound(book, figure, latest, values) for figure in cause.figures):
         first = cause.figures[0]
-        _, verdict = next(iter(latest[first].values()))
-        yield FromReading(first, verdict.says, False, cause=name)
+        key, verdict = next(iter(latest[first].values()))
+        yield FromReading(first, verdict.says, False, cause=name, after_work=_after(key))
 
 
 def _all_sound(
@@ -106,17 +107,21 @@ def _of_sign(
     figure, read = book.measures[key], latest[key]
     if spreads_of(figure) is None:
         for word, said in ((Verdict.WORN_OUT, True), (Verdict.GOOD, False)):
-            for _, verdict in read.values():
+            for at, verdict in read.values():
                 if verdict.verdict is word:
-                    yield FromReading(key, verdict.says, said, sign=name)
+                    yield FromReading(key, verdict.says, said, sign=name, after_work=_after(at))
                     return
         return
     side = 1 if figure.wears_up else -1
     taken = [
-        (side * value, verdict.says)
+        (side * value, verdict.says, _after(at))
         for at, verdict in read.values()
         for value in values.get(at, ())
     ]
     if taken:
-        worst, says = max(taken)
-        yield FromReading(key, says, side * worst, sign=name)
+        worst, says, after_work = max(taken)
+        yield FromReading(key, says, side * worst, sign=name, after_work=after_work)
+
+
+def _after(key: FigureKey) -> bool:
+    return key[2] is Stage.FINISHED

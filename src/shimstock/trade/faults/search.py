@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from shimstock.trade.faults.field import AT_LEAST
 from shimstock.trade.faults.network import Check, Network, Told
 from shimstock.trade.faults.posed import pose
 from shimstock.trade.faults.ranking import Ranking
@@ -117,7 +118,7 @@ def by_chance_a_minute(
         )
         if chance > 0:
             closed = check.joints - open_now
-            minutes = check.minutes + sum(joints[joint] for joint in closed)
+            minutes = max(check.minutes, AT_LEAST) + sum(joints[joint] for joint in closed)
             found.append((-chance / minutes, key, minutes))
     return [(key, minutes) for _, key, minutes in sorted(found)]
 

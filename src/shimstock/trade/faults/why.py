@@ -90,7 +90,8 @@ def why(network: Network, told: Told, cause: str) -> Why:
     """Say what each thing that was told does for a cause, by leaving it out.
 
     A confirmed cause that already explains a sign speaks against the others that would explain it.
-    Factors do not multiply to the whole: signs that tell the same count once between them.
+    What all the rest cannot be without has the largest factor there is, for every cause. Factors do
+    not multiply to the whole: signs that tell the same count once between them.
     Raises CannotBe as `rank` does, and for a cause that is not in the network.
 
     >>> from shimstock.trade.faults.network import Finding
@@ -115,7 +116,7 @@ def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
         if cause not in network.causes:
             raise CannotBe(f"there is no cause {cause!r} here")
     whole = rank(network, told)
-    without = [(key, is_cause, rank(network, less)) for key, is_cause, less in _one_less(told)]
+    without = [(key, is_cause, _ranked(network, less)) for key, is_cause, less in _one_less(told)]
     found = {}
     for cause in causes:
         speaks = [
@@ -123,7 +124,7 @@ def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
                 told=key,
                 said=_said(told, key, is_cause),
                 is_cause=is_cause,
-                factor=_odds(whole, cause) / _odds(less, cause),
+                factor=_odds(whole, cause) / _odds(less, cause) if less else 1 / SURE,
                 direct=not is_cause and cause in _brought_on_by(network, key),
                 explains=_explains(network, told, key, is_cause, cause),
                 excludes=is_cause and _exclude(network, key, cause),

@@ -25,6 +25,9 @@ class Check(Entry):
     hands: int = Field(1, ge=1, description="People needed.")
     needs: Names = Field((), description="What must be at hand: gauge, dial, timing light.")
     dangers: Names = Field((), description="Danger words that call up cautions.")
+    when: Literal["cranking", "running"] | None = Field(
+        None, description="The engine must turn, or run, for it."
+    )
 
 
 class Cause(Entry):

@@ -106,6 +106,7 @@ class Joint(Entry):
     cover_same_night: bool = Field(False, description="Left open it is damaged: cover it.")
     seal_inside_first: bool = Field(False, description="Cannot be reached again without halves.")
     settles: tuple[Settles, ...] = ()
+    to_run: bool = Field(False, description="While it is open the engine can neither turn nor run.")
     note: str | None = None
 
     @cached_property

@@ -20,8 +20,10 @@ def import_counts(
     """
     with writing("import counts", who=who, at=at) as pen:
         name = " ".join(label.split())
-        if not name or len(name) > 100:
+        if not name:
             raise Refused(["The counts have no name; say from which workshop they are"])
+        if len(name) > 100 or not name.isprintable():
+            raise Refused([f"{name[:40]!a}… cannot be a name; at most 100 letters would do"])
         found = read_counts(text)
         older = _take_back(pen, name)
         if older and not replace:

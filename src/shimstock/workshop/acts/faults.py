@@ -22,6 +22,9 @@ from shimstock.workshop.models import DiaryEntry, FaultFound, FaultSaid, FaultSe
 from shimstock.workshop.refused import Refused
 from shimstock.workshop.wording import listed
 
+LONGEST = 1000
+"""Letters in what a person writes of a search."""
+
 
 def begin_search(
     *,
@@ -38,6 +41,7 @@ def begin_search(
     about: in words, such as "white smoke, will not catch". people, young, missing: as for
     `set_at_hand`. Raises NotFound for an unknown tool, Refused for fewer than one person.
     """
+    _check_length("What the search is about", about)
     with writing("begin search", who=who, machine=machine, at=at) as pen:
         numbers = FaultSearch.objects.filter(machine=pen.machine).values_list("number", flat=True)
         row = FaultSearch(
@@ -133,6 +137,7 @@ def fault_found(
     is cleared from now on, since it was put right.
     Raises NotFound for an unknown cause or search, Refused where the search is ended.
     """
+    _check_length("How it was put right", how)
     with writing("fault found", who=who, machine=machine, at=at) as pen:
         key = find_cause(pen.book, cause)
         row = open_search(pen.machine) if search is None else _going_on(pen, search)
@@ -225,3 +230,10 @@ def _at_hand_told(row: FaultSearch) -> str:
     helper = ", a helper under age among them" if row.young else ""
     lacking = f", without {listed(row.missing, 'and')}" if row.missing else ""
     return f"{here} at hand{helper}{lacking}"
+
+
+def _check_length(what: str, text: str) -> None:
+    if len(text) > LONGEST or "\0" in text:
+        raise Refused(
+            [f"{what} has {len(text)} letters; at most {LONGEST}, and a note for the rest"]
+        )

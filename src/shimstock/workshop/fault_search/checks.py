@@ -6,6 +6,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from shimstock.workshop.looking import called
+
 if TYPE_CHECKING:
     from shimstock.trade.faults.network import Check
     from shimstock.trade.machine.book import Book, Caution
@@ -37,7 +39,12 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
     can: dict[str, Check] = {}
     ways: dict[str, tuple[str, ...]] = {}
     blocked: dict[str, str] = {}
+    apart = engine_apart(seen)
     for key, check, targets in _of_book(seen.book, frozenset(causes)):
+        if check.engine and (stands_open := [each for each in apart if each not in check.joints]):
+            names = ", ".join(called(seen.book.joints, each) for each in stands_open)
+            blocked[key] = f"the engine must turn or run for it, and is open at: {names}"
+            continue
         try:
             opens = _opens(seen, targets)
         except NoWay as error:
@@ -46,6 +53,12 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
         if opens or not key.startswith("open:"):
             can[key], ways[key] = _with_joints(seen.book, check, opens), opens
     return Checks(can, ways, blocked)
+
+
+def engine_apart(seen: Seen) -> tuple[str, ...]:
+    """The open joints that keep the engine from turning or running."""
+    open_now = seen.now.open_joints
+    return tuple(key for key, joint in seen.book.joints.items() if joint.to_run and key in open_now)
 
 
 def cautions_of(book: Book, check: Check) -> tuple[Caution, ...]:

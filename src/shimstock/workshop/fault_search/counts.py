@@ -21,6 +21,10 @@ FORM = "shimstock fault counts 1"
 AWAY = Count(confirmed=0, looked=1)
 """A machine that was looked at for a cause which was not there."""
 
+LONGEST = 1_000_000
+"""Letters in a file of counts; each cause takes about sixty."""
+TOLD = 20
+"""So many faults of a file are told; the others are counted."""
 MOST = 1_000_000
 """More machines than this nobody has looked at."""
 
@@ -81,8 +85,10 @@ def export_counts() -> str:
 
 def read_counts(text: str) -> dict[str, Count]:
     """Read a file of counts. Raises Refused, which says everything that is wrong with it."""
+    if len(text) > LONGEST:
+        raise Refused([f"The counts are {len(text)} letters long; a file has at most {LONGEST}"])
     try:
-        data = json.loads(text)
+        data = json.loads(text.removeprefix("\ufeff"))
     except (ValueError, RecursionError) as error:
         raise Refused([f"The counts are no JSON ({error}); export writes a file that is"]) from None
     if not isinstance(data, dict) or data.get("form") != FORM:
@@ -92,13 +98,14 @@ def read_counts(text: str) -> dict[str, Count]:
     if not isinstance(causes, dict) or not causes:
         raise Refused(["The file counts no causes; it must have some under “causes”"])
     if wrong := [each for key, count in causes.items() for each in _wrong(key, count)]:
-        raise Refused(wrong)
+        more = [f"And {len(wrong) - TOLD} more faults"] if len(wrong) > TOLD else []
+        raise Refused([*wrong[:TOLD], *more])
     return {key: Count(count["confirmed"], count["looked"]) for key, count in causes.items()}
 
 
 def _wrong(cause: str, count: Any) -> Iterator[str]:
-    if not cause.strip() or len(cause) > 100:
-        yield f"{cause!r} cannot be the key of a cause; 1 to 100 letters would do"
+    if not cause.strip() or len(cause) > 100 or not cause.isprintable():
+        yield f"{cause[:40]!a} cannot be the key of a cause; 1 to 100 letters would do"
     if not isinstance(count, dict):
         yield f"{cause} has no counts; confirmed and looked would do"
         return

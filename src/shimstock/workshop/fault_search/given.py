@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from contextlib import suppress
+from datetime import datetime
 from typing import TYPE_CHECKING
 
 from shimstock.trade.numbers.not_understood import NotUnderstood
@@ -15,8 +16,12 @@ if TYPE_CHECKING:
     from shimstock.trade.faults.network import Told
     from shimstock.trade.faults.readings import FromReading
     from shimstock.trade.machine.book import Book
+    from shimstock.trade.machine.state import FigureKey, VerdictNow
     from shimstock.workshop.looking import Seen
-    from shimstock.workshop.models import FaultSaid, FaultSearch
+    from shimstock.workshop.models import FaultSearch
+
+Said = tuple[str, str, str, datetime]
+"""About what, what was said, by whom and when."""
 
 
 def given(seen: Seen, row: FaultSearch | None, more: Told | None) -> tuple[ToldSeen, ...]:
@@ -24,7 +29,8 @@ def given(seen: Seen, row: FaultSearch | None, more: Told | None) -> tuple[ToldS
 
     Of what is told twice the first counts. What the book does not know any more is left out.
     """
-    told = [*_typed(seen.book, more), *_said(seen, row), *_read(seen)]
+    said, put_right = _kept(seen, row)
+    told = [*_typed(seen.book, more), *_said(seen.book, said), *_read(seen, put_right)]
     counting: dict[str, ToldSeen] = {}
     for each in told:
         counting.setdefault(each.about, each)
@@ -57,27 +63,38 @@ def _typed(book: Book, more: Told | None) -> Iterator[ToldSeen]:
         yield _told(book, f"cause:{key}", there, "", NOW, "typed now")
 
 
-def _said(seen: Seen, row: FaultSearch | None) -> Iterator[ToldSeen]:
-    if row is None:
-        return
-    book = seen.book
-    for each in seen.row.said_in_searches.filter(search=row.number, withdrawn=False):
-        kind, _, key = each.about.partition(":")
+def _kept(seen: Seen, row: FaultSearch | None) -> tuple[list[Said], frozenset[str]]:
+    """What was said in a search, and which causes were put right on the machine; in one SELECT."""
+    from django.db.models import Value
+
+    found = seen.row.faults_found.filter(withdrawn=False).annotate(what=Value(""))
+    number = row.number if row is not None else 0  # searches are counted from one
+    said = seen.row.said_in_searches.filter(search=number, withdrawn=False).order_by()
+    rows = said.values_list("about", "said", "by", "at").union(
+        found.order_by().values_list("cause", "what", "by", "at"), all=True
+    )
+    kept = sorted(rows, key=lambda each: each[3])
+    put_right = frozenset(cause for cause, what, _, _ in kept if not what)
+    return [each for each in kept if each[1]], put_right
+
+
+def _said(book: Book, kept: Iterable[Said]) -> Iterator[ToldSeen]:
+    for about, typed, by, at in kept:
+        kind, _, key = about.partition(":")
         if key not in (book.signs if kind == "sign" else book.causes):
             continue
         with suppress(NotUnderstood):  # its figure has another unit since
-            said = meant(book, each.about, each.said)
-            yield _told(book, each.about, said, each.said, OF_SEARCH, _who(each))
+            yield _told(book, about, meant(book, about, typed), typed, OF_SEARCH, _who(by, at))
 
 
-def _who(each: FaultSaid) -> str:
+def _who(by: str, at: datetime) -> str:
     from django.utils.timezone import localdate
 
-    day = localdate(each.at)
-    return f"{each.by}, {day.day} {day:%b %Y}"
+    day = localdate(at)
+    return f"{by}, {day.day} {day:%b %Y}"
 
 
-def _read(seen: Seen) -> Iterator[ToldSeen]:
+def _read(seen: Seen, put_right: frozenset[str]) -> Iterator[ToldSeen]:
     from shimstock.trade.faults.readings import from_readings
 
     measured = seen.measured[0].measured
@@ -87,10 +104,34 @@ def _read(seen: Seen) -> Iterator[ToldSeen]:
         for key, each in measured.items()
         if key[0] in figures
     }
-    for said in from_readings(seen.book, seen.now.verdicts, values):
+    verdicts = {**_of_chains(seen), **seen.now.verdicts}
+    for said in from_readings(seen.book, verdicts, values):
+        if not said.after_work and _put_right_since(seen.book, said, put_right):
+            continue
         about = f"cause:{said.cause}" if said.cause else f"sign:{said.sign}"
         source = f"{_figure(seen.book, said)}: {said.says}"
         yield _told(seen.book, about, said.said, "", OF_READING, source, said.figure)
+
+
+def _of_chains(seen: Seen) -> dict[FigureKey, VerdictNow]:
+    """The verdicts on links of chains that were parted by holding one shaft after another."""
+    from shimstock.trade.machine.state import VerdictNow
+    from shimstock.trade.machine.words import Verdict
+    from shimstock.workshop.trains import links_parted
+
+    found = {}
+    for stage, link in links_parted(seen):
+        if link.verdict is not Verdict.NOT_MEASURED and link.judged is not None:
+            piece = seen.book.parts[seen.book.measures[link.figure].of].instances[0]
+            found[(link.figure, piece, stage)] = VerdictNow(link.verdict, link.says, "")
+    return found
+
+
+def _put_right_since(book: Book, said: FromReading, put_right: frozenset[str]) -> bool:
+    """Whether a reading as found is of a fault that was put right: it is to be read again."""
+    if said.cause:
+        return said.said is True and said.cause in put_right
+    return bool(put_right & set(book.signs[said.sign].causes)) and said.said is not False
 
 
 def _figure(book: Book, said: FromReading) -> str:

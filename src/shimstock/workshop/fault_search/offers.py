@@ -66,8 +66,16 @@ def not_offered(book: Book, reasons: Mapping[str, str]) -> tuple[NotOffered, ...
     found = []
     for check, reason in reasons.items():
         about = _about(book, check)
-        found.append(NotOffered(check, about.name, about.mark, reason))
+        found.append(NotOffered(check, about.name, about.mark, _by_name(book, reason)))
     return tuple(found)
+
+
+def _by_name(book: Book, reason: str) -> str:
+    """A reason with the names of the cautions instead of the danger words that call them up."""
+    said, colon, words = reason.partition(": ")
+    dangers = set(words.split(", "))
+    names = [each.name for each in book.cautions.values() if dangers & set(each.dangers)]
+    return f"{said}: {'; '.join(names)}" if colon and names else reason
 
 
 @dataclass(frozen=True)

@@ -58,14 +58,24 @@ class SearchSeen:
         return self.ranked is not None and bool(self.ranked.raised)
 
     @cached_property
-    def about(self) -> frozenset[str] | None:
-        """The signs that this search is about: those told in it as seen or by a number.
-
-        None where it tells none; whatever readings speak for is then looked for.
-        """
+    def about(self) -> frozenset[str]:
+        """The signs that this search is about: those told in it as seen or by a number."""
         told = [each for each in self.told if each.counts and each.comes_from != OF_READING]
         signs = [each.key for each in told if each.about.startswith("sign:")]
-        return frozenset(key for key in signs if self.given.findings[key] is not False) or None
+        return frozenset(key for key in signs if self.given.findings[key] is not False)
+
+    @cached_property
+    def explained(self) -> tuple[tuple[CauseSeen, str], ...]:
+        """The causes known to be there that explain what was seen, and the names of those signs."""
+        signs = self.seen.book.signs
+        found = []
+        for cause in self.ranking:
+            brings = [
+                signs[key].name for key in sorted(self.about) if cause.key in signs[key].causes
+            ]
+            if cause.said and brings:
+                found.append((cause, "; ".join(brings)))
+        return tuple(found)
 
     @cached_property
     def besides(self) -> tuple[str, ...]:
@@ -173,13 +183,14 @@ class SearchSeen:
     def _search(self) -> Search:
         from shimstock.trade.faults.of_book import free_signs
         from shimstock.trade.faults.search import Search, next_checks
+        from shimstock.workshop.fault_search.checks import engine_apart
 
         can, _ = self._offered
         if not self.begun:
             return Search()
         joints = {joint for check in can.values() for joint in check.joints}
         minutes = {joint: self.seen.book.joints[joint].open for joint in sorted(joints)}
-        free = free_signs(self.seen.book, self.given)
+        free = free_signs(self.seen.book, self.given, apart=bool(engine_apart(self.seen)))
         return next_checks(self.network, self.given, can, minutes, free=free, about=self.about)
 
 

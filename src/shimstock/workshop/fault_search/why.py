@@ -117,9 +117,10 @@ def would_change(search: SearchSeen) -> tuple[ChangeSeen, ...]:
     """What would put another cause first, the likeliest first; of signs only what costs nothing."""
     from shimstock.trade.faults.of_book import free_signs
     from shimstock.trade.faults.why import what_would_change
+    from shimstock.workshop.fault_search.checks import engine_apart
 
     book = search.seen.book
-    free = tuple(free_signs(book, search.given))
+    free = tuple(free_signs(book, search.given, apart=bool(engine_apart(search.seen))))
     changes = what_would_change(search.network, search.given, free, search.about)
     return tuple(_change(book, each) for each in changes)
 

@@ -18,7 +18,7 @@ from shimstock.trade.faults.learned import BOOK_IS_WORTH
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop import acts
 from shimstock.workshop.fault_search.again import look_again
-from shimstock.workshop.fault_search.counts import export_counts, imported
+from shimstock.workshop.fault_search.counts import LONGEST, export_counts, imported
 from shimstock.workshop.fault_search.trail import trail
 from shimstock.workshop.fault_search.words import CAUSE, SIGN, find_cause, find_search
 from shimstock.workshop.looking import DEFERS, see, see_all
@@ -230,7 +230,7 @@ def _counted(asked: Asked) -> DiaryEntry:
 def _text(file: UploadedFile) -> str:
     """The text of a file. Raises NotUnderstood for one that is no text."""
     try:
-        text: str = file.read().decode()
+        text: str = file.read(4 * LONGEST + 1).decode()
     except UnicodeDecodeError:
         raise NotUnderstood(str(file.name), "is no text", ("a file of counts",)) from None
     return text
