@@ -88,7 +88,7 @@ def looked_at(machine: str, typed: Typed, number: int | None) -> SearchSeen:
 def keep_typed(
     asked: Asked, machine: str, typed: Typed, number: int | None, about: str
 ) -> list[DiaryEntry]:
-    """Write what was typed into the search that goes on; into a new one with `about` or for none."""
+    """Write what was typed into the search that goes on; with `about` into a new one."""
     from shimstock.faces.cli.looking import kept_so_far
     from shimstock.workshop import acts
     from shimstock.workshop.fault_search.words import find_tools, open_search
