@@ -343,3 +343,58 @@ def test_with_nothing_told_there_is_nothing_to_look_for_yet(diesel):
 
 def diesel_book():
     return see("diesel").book
+
+
+def test_a_cause_that_is_there_and_explains_what_was_seen_is_said_first(diesel):
+    begun(FAN)
+    assert look().explained == ()
+    read("governor-mesh-lash", ["0.030", "0.031", "0.029", "0.030"])
+
+    ((cause, signs),) = look().explained
+
+    assert cause.key == MESH
+    assert signs == "Fan rocks too far, or a rattle at the governor; Engine hunts or surges"
+
+
+def test_an_engine_that_is_apart_is_neither_run_nor_asked(diesel):
+    smoke = {"white-smoke-hard-start": "seen"}
+    whole = begun(smoke)
+    assert "cause:cranks-slowly" in [each.check for each in whole.offers]
+
+    acts.open_joint(machine="diesel", joint="final-bowl", who="Ida")
+
+    apart = look()
+    assert "cause:cranks-slowly" not in [each.check for each in apart.offers]
+    reasons = {each.check: each.reason for each in apart.not_offered}
+    assert reasons["cause:cranks-slowly"].startswith("the engine must turn or run for it")
+    assert "J05" in reasons["cause:cranks-slowly"]
+    assert "cause:fuel-stale" in [each.check for each in apart.offers]
+    assert not {each.key for each in apart.questions} & {"hunts", "black-smoke", "knock"}
+
+
+def test_links_that_were_parted_by_holding_count_without_being_measured(diesel):
+    """Scene 1: 0.350 in all, 0.290 with the camshaft held, 0.090 with the bevel held."""
+    begun({"fan-rocks": "seen"})
+    train = diesel_book().trains["fan-drive"]
+    for figure, tip in zip(
+        [train.figure, *(link.hold.figure for link in train.links[1:])], ["0.35", "0.29", "0.09"],
+        strict=True,
+    ):  # fmt: skip
+        read(figure, [tip] * 4)
+
+    settled = look().given.causes
+
+    assert settled[MESH] is True
+    assert settled["fan-bevels-worn"] is False
+
+
+def test_what_was_put_right_is_there_no_more_until_it_is_read_again(diesel):
+    begun({"fan-rocks": "seen"})
+    read("governor-mesh-lash", ["0.030", "0.031", "0.029", "0.030"])
+    acts.fault_found(machine="diesel", cause=MESH, how="a new pair", ends=True, who="Ida")
+
+    again = begun({"fan-rocks": "seen"})
+    assert MESH not in again.given.causes
+
+    read("governor-mesh-lash", ["0.030"] * 4, stage="as finished")
+    assert look().given.causes[MESH] is True
