@@ -318,10 +318,14 @@ def test_signs_are_found_by_every_word_in_any_order(diesel):
 
 
 def test_a_reading_of_something_else_does_not_lead_the_search_away(diesel):
-    """The fan was rocked a month ago; tonight the brake pulls."""
+    """Tonight the brake pulls; beside it the fan was rocked."""
+    before = begun({"brake-pulls": "seen", "steering-loose": "not seen"})
     read("fan-rock", ["0.36"] * 4)
 
-    brake = begun({"brake-pulls": "seen", "steering-loose": "not seen"})
+    brake = look()
+
+    assert brake.unlisted == pytest.approx(before.unlisted, abs=0.02)
+    assert [each.check for each in brake.offers] == [each.check for each in before.offers]
 
     assert chances(brake, "brake-oily", "brake-worn") == [0.526, 0.363]
     keys = {each.key for each in brake.ranking}

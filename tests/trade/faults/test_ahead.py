@@ -103,3 +103,17 @@ def test_the_order_of_two_results_does_not_matter():
 
     assert one.chance == pytest.approx(other.chance)
     assert list(one.costs) == list(other.costs)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_taking_off_what_changes_comes_to_the_same_as_adding_up_anew(seed):
+    """The order by chance per minute again, every sum made anew after every check."""
+    point = a_point(seed)
+    total = 0.0
+    here = point
+    while here.chance > 1e-9 and here.gains.max() > 0:
+        check = int((here.gains / here.costs).argmax())
+        total += float(here.costs[check]) * here.chance
+        here = here.after(check)
+
+    assert minutes_in_order(point) == pytest.approx(total, rel=1e-4)
