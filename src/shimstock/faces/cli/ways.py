@@ -90,7 +90,10 @@ def play(
         bool, typer.Option("--finished", help="By the readings after the work.")
     ] = False,
 ) -> Answer:
-    """Say which link of a chain of play is worn, and what to read next."""
+    """Say which link of a chain of play is worn.
+
+    And how likely each is, and what to read next.
+    """
     from shimstock.faces.cli.train_lines import rocked, train_data, train_shown
     from shimstock.workshop.trains import cautions_next
 
