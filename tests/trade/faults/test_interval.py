@@ -7,9 +7,11 @@ import numpy as np
 import pytest
 
 from shimstock.trade.faults import interval
+from shimstock.trade.faults.exact import carried
 from shimstock.trade.faults.interval import BOOKS, GOOD_TO, intervals
 from shimstock.trade.faults.network import CannotBe, Finding, Network, Spread, Told
 from shimstock.trade.faults.of_book import network_of
+from shimstock.trade.faults.plan import plan
 from shimstock.trade.faults.ranking import rank
 from trade.faults.small_fan import NETWORK, ROCKING
 from trade.scenes.diesel import starter
@@ -51,7 +53,8 @@ def test_ranked_together_the_books_come_out_as_each_ranked_alone():
     network = replace(NETWORK, exclusive=groups)
     told = replace(TOLD, causes={})
     books = interval._drawn(network, {}, BOOKS)
-    together = interval._chances(interval.pose(interval._drawn(network, {}, BOOKS), told), BOOKS)
+    posed = interval.pose(interval._drawn(network, {}, BOOKS), told)
+    together, _ = carried(posed, plan(posed), np.ones(BOOKS))
 
     for n in (0, 7, BOOKS - 1):
         one = Network(

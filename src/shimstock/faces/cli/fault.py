@@ -91,7 +91,8 @@ def fault(
     if case is not None or case_schema:
         from shimstock.faces.cli.fault_case import case_answer, schema_answer
 
-        if machine or seen or not_seen or there or cleared or keep or why:
+        others = (machine, seen, not_seen, there, cleared, people, without, search, about, why)
+        if any(others) or keep or all_ or young is not None:
             raise typer.BadParameter("a case stands alone: what is known goes into its file")
         return schema_answer() if case is None else case_answer(case)
     if machine is None:

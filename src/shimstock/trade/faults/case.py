@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 from shimstock.trade.faults.case_form import CaseErrors, CaseFault, JsonObject, misfits, shown
@@ -13,11 +13,10 @@ from shimstock.trade.faults.case_schema import NOT_LOOKED, SEEN, case_schema
 from shimstock.trade.faults.network import Check, Finding, Network, Spread, Told
 from shimstock.trade.faults.posed import pose
 from shimstock.trade.faults.ranking import Ranking, rank
-from shimstock.trade.faults.search import next_checks
+from shimstock.trade.faults.search import by_chance_a_minute, next_checks
+from shimstock.trade.faults.why import suspected
 
 MOST_BYTES = 5_000_000
-AT_LEAST = 0.01
-"""Minutes that a check is weighed with, so that one which costs nothing can be weighed too."""
 
 
 @dataclass(frozen=True)
@@ -74,14 +73,9 @@ def next_check(case: Case, ranking: Ranking) -> NextCheck | None:
     if search.offers:
         first = search.offers[0]
         return NextCheck(first.check, case.minutes(first.check), first.expected)
-    suspects = _suspects(case)
-    chance = {
-        key: max((ranking.chances[c] for c in check.confirms if c in suspects), default=0.0)
-        for key, check in left.items()
-    }
-    worth = {key: each / max(case.minutes(key), AT_LEAST) for key, each in chance.items() if each}
-    best = max(worth, key=lambda key: worth[key], default=None)
-    return None if best is None else NextCheck(best, case.minutes(best))
+    suspects = suspected(case.network, case.told)
+    order = by_chance_a_minute(ranking, left, case.joints, case.open_now, suspects)
+    return NextCheck(order[0][0], case.minutes(order[0][0])) if order else None
 
 
 def offered(case: Case) -> dict[str, Check]:
@@ -91,7 +85,7 @@ def offered(case: Case) -> dict[str, Check]:
     """
     settled, tied = _settled(case), _tied(case)
     return {
-        key: replace(check, minutes=max(check.minutes, AT_LEAST))
+        key: check
         for key, check in case.checks.items()
         if set(check.gives) - case.told.findings.keys()
         if not check.confirms or set(check.confirms) - settled
@@ -120,12 +114,6 @@ def _settled(case: Case) -> set[str]:
         if set(case.network.findings[key].weights) <= set(check.confirms)
         for cause in case.network.findings[key].weights
     }
-
-
-def _suspects(case: Case) -> set[str]:
-    """The causes that could have brought on something that was seen."""
-    shown = pose(case.network, case.told).shown.values()
-    return {c for each in shown if each.if_so > each.if_not for c, w in each.weights.items() if w}
 
 
 def read_case(raw: bytes) -> Case:

@@ -36,29 +36,49 @@ def solve(posed: Posed, order: Plan) -> Solved:
     """
     import numpy as np
 
-    after: Table = np.ones(())
+    chances, behind = carried(posed, order, np.ones(()))
+    alone = np.prod([posed.there[cause] + posed.away[cause] for cause in order.alone])
+    found = {cause: float(chances[cause]) for cause in posed.there}
+    return Solved(found, float(behind[0]) * float(alone), behind)
+
+
+def carried(posed: Posed, order: Plan, start: Table) -> tuple[dict[str, Table], tuple[Table, ...]]:
+    """The chance of each cause, and what the steps after each step come to.
+
+    start: 1 for one network; for several at once, whose numbers are then rows with a value for
+    each, as many ones: chances are rows too.
+    Raises CannotBe where what was told cannot all be true.
+    """
+    after = start
     behind = [after]
     for step in reversed(order.steps):
         after = backwards(after, step, posed)
         behind.append(after)
     behind.reverse()
-    if not after > 0:
+    if not (after > 0).all():
         raise CannotBe("what was told cannot all be true: nothing in the book explains it")
     chances = {cause: _alone(posed, cause) for cause in order.alone}
-    before: Table = np.ones(())
+    before = start
     for step, later in zip(order.steps, behind[1:], strict=True):
         if isinstance(step, Takes):
-            there = posed.there[step.cause] * float(np.vdot(before, if_there(later, step)))
-            away = posed.away[step.cause] * float(np.vdot(before, later))
+            there = posed.there[step.cause] * _joined(before, if_there(later, step), start)
+            away = posed.away[step.cause] * _joined(before, later, start)
             chances[step.cause] = there / (there + away)
         before = forwards(before, step, posed)
-    alone = np.prod([posed.there[cause] + posed.away[cause] for cause in order.alone])
-    found = {cause: chances[cause] for cause in posed.there}
-    return Solved(found, float(after) * float(alone), tuple(behind))
+    return chances, tuple(behind)
 
 
-def _alone(posed: Posed, cause: str) -> float:
-    there, away = posed.there[cause], posed.away[cause]
-    if there + away == 0:
+def _joined(before: Table, later: Table, start: Table) -> Table:
+    """Two tables multiplied, and added up over all that is explained or not."""
+    import numpy as np
+
+    return np.asarray((before * later).sum(axis=tuple(range(before.ndim - start.ndim))))
+
+
+def _alone(posed: Posed, cause: str) -> Table:
+    import numpy as np
+
+    there, away = np.asarray(posed.there[cause]), np.asarray(posed.away[cause])
+    if not (there + away > 0).all():
         raise CannotBe(f"{cause} is called confirmed, and a sign that it always brings is not seen")
-    return there / (there + away)
+    return np.asarray(there / (there + away))

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 from math import log
 from typing import TYPE_CHECKING, Any
 
-from shimstock.trade.faults.network import CannotBe, Finding, Network, Told
-from shimstock.trade.faults.plan import Takes, plan
-from shimstock.trade.faults.posed import Posed, pose
+from shimstock.trade.faults.exact import carried
+from shimstock.trade.faults.network import Finding, Network, Told
+from shimstock.trade.faults.plan import plan
+from shimstock.trade.faults.posed import pose
 from shimstock.trade.faults.ranking import rank
-from shimstock.trade.faults.tables import backwards, forwards, if_there
 
 if TYPE_CHECKING:
     import numpy as np
@@ -61,7 +61,8 @@ def intervals(
     books = min(BOOKS, ROOM // max(plan(pose(network, told)).cells, 1))
     if not raised or books < FEWEST:
         return {}
-    chances = _chances(pose(_drawn(network, looked or {}, books), told), books)
+    drawn = pose(_drawn(network, looked or {}, books), told)
+    chances, _ = carried(drawn, plan(drawn), np.ones(books))
     found = {}
     for cause in raised:
         low, high = np.quantile(chances[cause], (0.05, 0.95))
@@ -116,41 +117,3 @@ def _prior(prior: float, looked: int, random: np.random.Generator) -> Floats:
     word = 1 / (DEVIATION**2 * prior * (1 - prior))  # a beta of so many is as wide as the word
     machines = word + looked
     return np.asarray(random.beta(prior * machines, (1 - prior) * machines, BOOKS))
-
-
-def _chances(posed: Posed, books: int) -> dict[str, Floats]:
-    """The chance of each cause in each book, by the tables of `exact`, the books along the last."""
-    import numpy as np
-
-    order = plan(posed)
-    after: Floats = np.ones(books)
-    behind = [after]
-    for step in reversed(order.steps):
-        after = backwards(after, step, posed)
-        behind.append(after)
-    behind.reverse()
-    chances = {cause: _share(posed.there[cause], posed.away[cause]) for cause in order.alone}
-    before: Floats = np.ones(books)
-    for step, later in zip(order.steps, behind[1:], strict=True):
-        if isinstance(step, Takes):
-            there = posed.there[step.cause] * _joined(before, if_there(later, step))
-            away = posed.away[step.cause] * _joined(before, later)
-            chances[step.cause] = _share(there, away)
-        before = forwards(before, step, posed)
-    return chances
-
-
-def _joined(before: Floats, later: Floats) -> Floats:
-    """Two tables multiplied and added up, book by book."""
-    product = before * later
-    joined: Floats = product.reshape(-1, product.shape[-1]).sum(axis=0)
-    return joined
-
-
-def _share(there: Any, away: Any) -> Floats:
-    import numpy as np
-
-    whole = np.asarray(there + away, dtype=float)
-    if not (whole > 0).all():
-        raise CannotBe("what was told cannot all be true: nothing in the book explains it")
-    return np.asarray(there / whole)

@@ -32,9 +32,6 @@ class Count:
     def __add__(self, other: Count) -> Count:
         return Count(self.confirmed + other.confirmed, self.looked + other.looked)
 
-    def __sub__(self, other: Count) -> Count:
-        return Count(self.confirmed - other.confirmed, self.looked - other.looked)
-
 
 def together(sheds: Iterable[Mapping[str, Count]]) -> dict[str, Count]:
     """Add up the counts of several workshops, cause by cause."""

@@ -106,16 +106,18 @@ def by_chance_a_minute(
     checks: Mapping[str, Check],
     joints: Mapping[str, float],
     open_now: frozenset[str] = frozenset(),
+    causes: Collection[str] | None = None,
 ) -> list[tuple[str, float]]:
-    """The checks of raised causes by chance per minute, opening included, as each stands alone.
+    """The checks of some causes by chance per minute, opening included, as each stands alone.
 
-    Gives each check with its minutes. It is the order to go on by where nothing looks ahead.
+    causes: without them, those that something raised. Gives each check with its minutes. It is the
+    order to go on by where nothing looks ahead.
     """
+    looked_for = ranking.raised if causes is None else causes
     found = []
     for key, check in checks.items():
-        chance = max(
-            (ranking.chances[c] for c in check.confirms if ranking.is_raised(c)), default=0
-        )
+        settles = [cause for cause in check.confirms if cause in looked_for]
+        chance = max((ranking.chances[cause] for cause in settles), default=0)
         if chance > 0:
             closed = check.joints - open_now
             minutes = max(check.minutes, AT_LEAST) + sum(joints[joint] for joint in closed)

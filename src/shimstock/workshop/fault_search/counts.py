@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
-from shimstock.trade.faults.learned import Count, learned
+from shimstock.trade.faults.learned import Count, learned, together
 from shimstock.workshop.refused import Refused
 
 if TYPE_CHECKING:
@@ -128,10 +128,7 @@ def _summed(*, imported: bool) -> dict[str, Count]:
     cleared = {(machine, cause) for machine, cause, count in rows if machine and count == AWAY}
     counted = [(cause, count) for machine, cause, count in rows if not machine or count.confirmed]
     counted += [(cause, AWAY) for _, cause in sorted(cleared - right)]
-    found: dict[str, Count] = {}
-    for cause, count in counted:
-        found[cause] = found.get(cause, Count()) + count
-    return found
+    return together({cause: count} for cause, count in counted)
 
 
 def _rows(imported: bool) -> Iterable[tuple[int | None, str, int, int]]:

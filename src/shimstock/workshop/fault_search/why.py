@@ -21,7 +21,7 @@ class SpeaksSeen:
     about: sign:KEY or cause:KEY; called: its name and mark; short: its mark, or its name. says: as
     it is told. factor: on the odds of the cause, everything else as told; below 1 it speaks
     against. grade: that in words. explains: names of the signs that both bring on. excludes: the
-    two cannot be there together. source: where it is told.
+    two cannot be there together. source: where it is told. line: all of it for a person.
     """
 
     about: str
@@ -33,27 +33,12 @@ class SpeaksSeen:
     explains: tuple[str, ...]
     excludes: bool
     source: str
+    line: str
 
     @property
     def says_nothing(self) -> bool:
         """Whether it leaves the chance as it was."""
         return self.grade == "says nothing"
-
-    @property
-    def line(self) -> str:
-        """The same in a line."""
-        return f"{self.called}, {self.says}: {self.grade} (odds ×{self.factor:.3g}){self._besides}"
-
-    @property
-    def _besides(self) -> str:
-        if self.says_nothing or not self.about.startswith("cause:"):
-            return ""
-        there = self.says == "there"
-        if self.excludes and there:
-            return "; the two cannot be there together"
-        signs = ", ".join(self.explains)
-        told = "it explains already" if there else "something else must explain"
-        return f"; {told}: {signs}" if signs else ""
 
 
 @dataclass(frozen=True)
@@ -126,6 +111,8 @@ def would_change(search: SearchSeen) -> tuple[ChangeSeen, ...]:
 
 
 def _speaks(search: SearchSeen, speaks: Speaks) -> SpeaksSeen:
+    from shimstock.trade.faults.why import in_words
+
     about = f"{'cause' if speaks.is_cause else 'sign'}:{speaks.told}"
     told = next(each for each in search.told if each.about == about and each.counts)
     book = search.seen.book
@@ -139,7 +126,13 @@ def _speaks(search: SearchSeen, speaks: Speaks) -> SpeaksSeen:
         explains=tuple(about_called(book, f"sign:{key}") for key in speaks.explains),
         excludes=speaks.excludes,
         source=told.source,
+        line=f"{in_words(speaks, _names(book))} (odds ×{speaks.factor:.3g})",
     )
+
+
+def _names(book: Book) -> dict[str, str]:
+    signs = {key: about_called(book, f"sign:{key}") for key in book.signs}
+    return signs | {key: about_called(book, f"cause:{key}") for key in book.causes}
 
 
 def _change(book: Book, change: Change) -> ChangeSeen:
