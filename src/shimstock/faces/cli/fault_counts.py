@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from shimstock.faces.cli.shown import Answer, Heading, Shown, Table
-from shimstock.workshop.looking import kept
+from shimstock.workshop.looking import kept, see_all
 
 if TYPE_CHECKING:
     from shimstock.faces.cli.command import Asked
@@ -20,7 +20,11 @@ def counts_answer(entry: DiaryEntry | None, shown: list[Shown], file: str | None
     from shimstock.workshop.fault_search.counts import imported, own_counts
 
     own, came = own_counts(), imported()
-    rows = [(key, str(each.confirmed), str(each.looked)) for key, each in sorted(own.items())]
+    names = {key: each.name for seen in see_all() for key, each in seen.book.causes.items()}
+    rows = [
+        (names.get(key, key), str(each.confirmed), str(each.looked))
+        for key, each in sorted(own.items())
+    ]
     labels = [
         (each.label, str(each.causes), str(each.confirmed), str(each.looked), each.by)
         for each in came
