@@ -42,7 +42,7 @@ def test_written_down_they_weigh_what_the_ranking_says():
 
 @pytest.mark.parametrize("reach", [exact.REACH, 0], ids=["from tables", "from herds"])
 def test_drawn_they_come_near_the_ranking(monkeypatch, reach):
-    """4,000 draws: one share is within 0.04 in far more than 99 of 100 cases."""
+    """3,000 draws: one share is within 0.04 in far more than 99 of 100 cases."""
     network = a_network(30, 8)
     told = Told({"f0": True, "f1": True, "f2": True, "f3": True, "f4": False})
     right = rank(network, told).chances

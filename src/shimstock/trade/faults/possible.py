@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 
 ALL_OF_THEM = 12
 """Up to so many tied causes, every machine is written down; with more, some are drawn."""
-DRAWN = 4000
+DRAWN = 3000
 LEFT_OUT = 1e-9
 """Machines that weigh less than this beside the heaviest are left out."""
 

@@ -15,7 +15,7 @@ if TYPE_CHECKING:
     from shimstock.trade.faults.ahead import Point
     from shimstock.trade.faults.possible import Possible
 
-DEEPER = 6
+DEEPER = 4
 """How many of the best offers are looked at one check further ahead."""
 WORTH_ASKING = 0.02
 """Bits that a question must tell to be asked at all."""
