@@ -18,7 +18,7 @@ def evening(page: Page, picture: Picture = no_picture) -> None:
     """Walk one evening from the shed's page to a joint that is leak-checked."""
     page.goto("/")
     picture("shed")
-    page.get_by_role("link", name="Brackwater 40").first.click()
+    page.get_by_role("link", name="Brackwater 40", exact=True).click()
     expect(page.get_by_role("heading", level=1)).to_contain_text("Brackwater 40")
     picture("machine")
     _find_the_bowl(page)

@@ -26,19 +26,23 @@ def fits_gloves(page):
     assert [each for each in page.evaluate(PRESSED) if each[1] < GLOVES - 0.5] == []
 
 
-def white_smoke(page):
-    """From the machine's page to the first ranking."""
+def seen_first(page, words, sign, finds):
+    """From the machine's page to the first ranking, by one sign found by its words."""
     page.goto("/m/brackwater/")
     page.get_by_role("link", name="Find a fault").click()
-    page.get_by_label("What is wrong, in your words").fill("smokes white, will not catch")
+    page.get_by_label("What is wrong, in your words").fill(words)
     page.get_by_role("button", name="Begin").click()
-    expect(page.get_by_role("heading", level=1)).to_have_text("Smokes white, will not catch")
-    page.get_by_role("searchbox").fill("white smoke")
+    expect(page.get_by_role("heading", level=1)).to_have_text(words.capitalize())
+    page.get_by_role("searchbox").fill(finds)
     page.get_by_role("button", name="Find", exact=True).click()
-    sign = page.get_by_role("group", name="S02")
-    sign.get_by_role("radio", name="seen", exact=True).check()
+    group = page.get_by_role("group", name=sign)
+    group.get_by_role("radio", name="seen", exact=True).check()
     page.get_by_role("button", name="Write down what I saw").click()
-    expect(page.locator(".said")).to_contain_text("(S02): seen")
+    expect(page.locator(".said")).to_contain_text(f"({sign}): seen")
+
+
+def white_smoke(page):
+    seen_first(page, "smokes white, will not catch", "S02", "white smoke")
 
 
 def test_white_smoke_to_the_next_check_and_back_with_its_result(phone):
@@ -57,8 +61,8 @@ def test_white_smoke_to_the_next_check_and_back_with_its_result(phone):
 
 
 def test_a_question_is_answered_by_one_tap(phone):
-    white_smoke(phone)
-    asked = phone.locator(".card.likely").first
+    seen_first(phone, "crunches into gear", "S20", "gears noisy")
+    asked = phone.locator("#question")
     name = asked.get_by_role("heading", level=3).inner_text()
     asked.get_by_role("button", name="Not seen").tap()
 
@@ -75,6 +79,7 @@ def test_a_check_with_a_figure_is_read_and_counts_by_itself(phone):
     phone.goto("/m/lowmere/reading/oil-pressure-rated/?search=2")
     phone.get_by_role("textbox", name=re.compile("As read|Reading 1")).fill("9 psi")
     phone.get_by_role("button", name="Into the book").tap()
+    expect(phone.locator(".said")).to_be_visible()  # the answer, not yet the page asked from
     phone.get_by_role("link", name="Back to the search for the fault").tap()
 
     phone.wait_for_url("**/m/lowmere/faults/2/")
@@ -99,6 +104,7 @@ def test_what_another_says_shows_up_on_the_open_page(phone, browser, served):
     other = browser.new_context(viewport=PHONE, base_url=served.address).new_page()
     other.goto("/m/brackwater/faults/1/")
     other.locator("#check").get_by_role("button", name="It is not this").first.click()
+    expect(other.locator(".said")).to_contain_text("cleared")
     other.context.close()
 
     expect(phone.locator("#live")).to_contain_text("cleared", timeout=SECONDS)

@@ -6,7 +6,7 @@ import pytest
 
 from shimstock.trade.faults.network import Told
 from shimstock.workshop import acts
-from shimstock.workshop.fault_search.pick import found_by_word, picking
+from shimstock.workshop.fault_search.pick import brought_on_by_word, found_by_word, picking
 from shimstock.workshop.fault_search.trail import trail
 from shimstock.workshop.fault_search.view import see_search
 from shimstock.workshop.looking import see
@@ -315,6 +315,17 @@ def test_signs_are_found_by_every_word_in_any_order(diesel):
     assert keys("S14") == ["fan-rocks"]
     assert set(keys("SMOKE")) >= {"black-smoke", "blue-smoke", "white-smoke-hard-start"}
     assert keys("no such sign") == keys("  ") == []
+    assert keys("gears") == keys("gear") != []
+    assert keys("knocking") == keys("knock") != []
+
+
+def test_words_of_a_cause_find_what_it_brings_on(diesel):
+    book = see("diesel").book
+
+    found = {sign.key for sign in brought_on_by_word(book, "shift fork")}
+
+    assert found == {key for key, sign in book.signs.items() if "shift-fork-worn" in sign.causes}
+    assert found and not brought_on_by_word(book, " ") and not brought_on_by_word(book, "xyz")
 
 
 def test_a_reading_of_something_else_does_not_lead_the_search_away(diesel):

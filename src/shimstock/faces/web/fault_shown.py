@@ -11,7 +11,12 @@ from shimstock.trade.faults.learned import Count, learned_prior
 from shimstock.trade.faults.ranking import SAMPLED
 from shimstock.trade.machine.book import Book
 from shimstock.workshop.fault_search.counts import counts
-from shimstock.workshop.fault_search.pick import SignToPick, found_by_word, picking
+from shimstock.workshop.fault_search.pick import (
+    SignToPick,
+    brought_on_by_word,
+    found_by_word,
+    picking,
+)
 from shimstock.workshop.fault_search.seen import (
     OF_READING,
     OF_SEARCH,
@@ -228,8 +233,18 @@ class Shown:
 
     @cached_property
     def by_word(self) -> tuple[Choice, ...]:
-        """The signs that have the words."""
-        return tuple(map(self._choice, found_by_word(self.book, self.words)))
+        """The signs that have the words; where none has, those whose causes have them."""
+        found = self._have_words or brought_on_by_word(self.book, self.words)
+        return tuple(map(self._choice, found))
+
+    @property
+    def by_cause(self) -> bool:
+        """Whether the words are in no sign, yet in causes of the signs shown."""
+        return bool(self.by_word) and not self._have_words
+
+    @cached_property
+    def _have_words(self) -> tuple[SignToPick, ...]:
+        return found_by_word(self.book, self.words)
 
     @cached_property
     def known(self) -> tuple[ToldSeen, ...]:

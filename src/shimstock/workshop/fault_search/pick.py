@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
+
+_ENDING = re.compile(r"(?<=\w{3})(ing|ed|es|s|e)$")
 
 ELSEWHERE = "elsewhere"
 """Where a sign shows that names no part."""
@@ -49,9 +52,18 @@ def picking(book: Book) -> tuple[SignsAt, ...]:
 
 def found_by_word(book: Book, text: str) -> tuple[SignToPick, ...]:
     """Signs that have every word of a text in their name, mark, or how a person says them."""
-    words = plain(text).split()
+    words = stems(text)
     found = (to_pick(book, key) for key in book.signs) if words else ()
     return tuple(sign for sign in found if all(word in _text(sign) for word in words))
+
+
+def brought_on_by_word(book: Book, text: str) -> tuple[SignToPick, ...]:
+    """Signs that the causes bring on whose names have every word of a text: "head gasket"."""
+    words = stems(text)
+    causes = {key for key, cause in book.causes.items() if words and has_all(cause.name, words)}
+    return tuple(
+        to_pick(book, key) for key, sign in book.signs.items() if causes & set(sign.causes)
+    )
 
 
 def to_pick(book: Book, key: str) -> SignToPick:
@@ -73,6 +85,20 @@ def to_pick(book: Book, key: str) -> SignToPick:
 
 def _text(sign: SignToPick) -> str:
     return plain(f"{sign.key} {sign.mark} {sign.name} {sign.said} {sign.part_name}")
+
+
+def has_all(text: str, words: tuple[str, ...]) -> bool:
+    """Whether a text has every one of some words, or begins of words, in it."""
+    return all(word in plain(text) for word in words)
+
+
+def stems(text: str) -> tuple[str, ...]:
+    """The words of a text without their endings, since "gears knocking" is one gear that knocks.
+
+    >>> stems("Gears knocking")
+    ('gear', 'knock')
+    """
+    return tuple(_ENDING.sub("", word) for word in plain(text).split())
 
 
 def plain(text: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from shimstock.workshop.fault_search.pick import found_by_word, plain
+from shimstock.workshop.fault_search.pick import found_by_word, has_all, plain, stems
 from shimstock.workshop.refused import NotFound, Refused
 from shimstock.workshop.wording import listed
 
@@ -47,8 +47,8 @@ def find_cause(book: Book, typed: str) -> str:
     try:
         return find_among("cause", typed, book.causes)
     except NotFound:
-        words = plain(typed).split()
-        within = [k for k, c in book.causes.items() if all(w in plain(c.name) for w in words)]
+        words = stems(typed)
+        within = [key for key, cause in book.causes.items() if has_all(cause.name, words)]
         if not words or not within:
             raise
         return _only_one("cause", typed, within)
