@@ -43,6 +43,8 @@ PAGES = {
     "book": "/m/{m}/book/",
     "photos": "/m/{m}/photos/",
     "bags": "/m/{m}/bags/",
+    "searches": "/m/{m}/faults/",
+    "fault": "/m/{m}/faults/1/",
     "sums": "/sums/",
     "sum": "/sums/ring-gap/?bore=3.5+in",
 }

@@ -25,6 +25,8 @@ OF_A_MACHINE = (
     "readingrow",
     "verdictrow",
     "diaryentry",
+    "faultsearch",
+    "faultsaid",
 )
 Row = dict[str, Any]
 

@@ -191,6 +191,9 @@ def test_the_trail_of_a_search_reads_back_from_the_diary(search):
     acts.undo(entry_id=steps[-1].entry.pk, who="Ida")
     steps = trail(search.machine, 1, 10)
     assert [each.undone for each in steps] == [False, True, False, False]
+    acts.undo(entry_id=steps[0].entry.pk, who="Ida")  # so that it is over again
+    steps = trail(search.machine, 1, 10)
+    assert [each.undone for each in steps] == [False, True, False, False, False]
 
 
 def test_what_was_found_and_put_right_ends_the_search_if_one_says_so(search):

@@ -13,7 +13,7 @@ import numpy as np
 import pytest
 
 from published.as_printed import as_printed
-from shimstock.trade.measure.chain.grid import Grid
+from shimstock.trade.measure.chain.grid import Grid, likely
 
 SHIGLEY = (0.003, 0.001, 0.005, 0.001)  # Shigley, example 1-3: w = 0.005 ± 0.010
 CHASE = (0.008, 0.002, 0.002, 0.0015, 0.0025, 0.006, 0.0025)  # Chase, shaft and housing
@@ -74,3 +74,13 @@ def test_what_lies_past_the_end_of_the_grid_does_not_come_round_again():
 
     assert not grid.together(one, other).any()
     assert not grid.apart(one, other).any()
+
+
+def test_a_reading_finer_than_the_grid_is_as_wide_as_its_step():
+    """JCGM 100:2008, F.2.2.1: even within δx has a standard uncertainty of 0.29·δx, δx²/12."""
+    grid = Grid(0.01, 512)
+
+    strength = likely(grid, [(0.05, 0.0)])
+
+    assert strength[5] == strength.max() == 1.0
+    assert -2 * np.log(strength[6]) == pytest.approx((1 / 0.29) ** 2, rel=0.02)

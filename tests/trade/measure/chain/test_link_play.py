@@ -141,6 +141,12 @@ def test_readings_that_cannot_all_be_true_are_refused():
     assert wrong.value.told.link == 2
 
 
+def test_a_reading_between_two_points_of_the_grid_is_no_contradiction():
+    _, read, _ = plays(FAN, [Felt(0, 0.35, 0.01), Read(1, 0.0110037, 1e-9)])
+
+    assert read.stands.likely == pytest.approx(0.011, abs=0.0001)
+
+
 def test_a_little_more_with_the_next_hold_is_only_a_reading_error():
     first = plays(FAN, [Felt(0, 0.30, 0.01), Felt(1, 0.31, 0.01), Felt(2, 0.09, 0.01)])[0].stands
 
