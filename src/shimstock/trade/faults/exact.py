@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from shimstock.trade.faults.network import CannotBe
 from shimstock.trade.faults.plan import Plan, Takes
 from shimstock.trade.faults.posed import Posed
-from shimstock.trade.faults.tables import backwards, forwards, if_there
+from shimstock.trade.faults.tables import backwards, brought_on, forwards, taken
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.tables import Table
@@ -61,10 +61,13 @@ def carried(posed: Posed, order: Plan, start: Table) -> tuple[dict[str, Table], 
     before = start
     for step, later in zip(order.steps, behind[1:], strict=True):
         if isinstance(step, Takes):
-            there = posed.there[step.cause] * _joined(before, if_there(later, step), start)
+            brought = brought_on(before, step)
+            there = posed.there[step.cause] * _joined(brought, later, start)
             away = posed.away[step.cause] * _joined(before, later, start)
             chances[step.cause] = there / (there + away)
-        before = forwards(before, step, posed)
+            before = taken(before, brought, step, posed)
+        else:
+            before = forwards(before, step)
     return chances, tuple(behind)
 
 

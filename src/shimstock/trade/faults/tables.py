@@ -7,7 +7,7 @@ positive, so that nothing cancels, however many findings were seen.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from shimstock.trade.faults.plan import Closes, Opens, Step, Takes
 from shimstock.trade.faults.posed import Posed
@@ -19,17 +19,19 @@ if TYPE_CHECKING:
     Table = NDArray[np.float64]
 
 
-def forwards(table: Table, step: Step, posed: Posed) -> Table:
-    """What the steps before one come to, after it."""
+def forwards(table: Table, step: Opens | Closes) -> Table:
+    """What the steps before a finding is opened or closed come to, after it."""
     import numpy as np
 
     if isinstance(step, Opens):
         return np.stack([table * (1 - step.leak), table * step.leak], axis=step.axis)
-    if isinstance(step, Closes):
-        no, yes = halves(table, step.axis)
-        return np.asarray(step.if_not * no + step.if_so * yes)
-    there = posed.there[step.cause] * brought_on(table, step)
-    return there + posed.away[step.cause] * table
+    no, yes = halves(table, step.axis)
+    return np.asarray(step.if_not * no + step.if_so * yes)
+
+
+def taken(table: Table, brought: Table, step: Takes, posed: Posed) -> Table:
+    """A table after a cause that is there or not; brought: the table if it is there."""
+    return posed.there[step.cause] * brought + posed.away[step.cause] * table
 
 
 def backwards(after: Table, step: Step, posed: Posed) -> Table:
@@ -86,7 +88,7 @@ def ladder(after: Table, step: Takes) -> Sequence[Table]:
 
 def halves(table: Table, axis: int) -> tuple[Table, Table]:
     """Views of a table where the finding on an axis is not explained, and where it is."""
-    import numpy as np
-
-    turned = np.moveaxis(table, axis, 0)
-    return turned[0, ...], turned[1, ...]  # with the dots a single number is a view too
+    outer = (slice(None),) * axis
+    no: Any = (*outer, 0, ...)  # with the dots a single number is a view too
+    yes: Any = (*outer, 1, ...)
+    return table[no], table[yes]
