@@ -1,4 +1,4 @@
-"""Loads, beside the first answers, what a worker would load at the first of each page."""
+"""Loads, beside the answers, what a worker would otherwise load while somebody waits for a page."""
 
 from __future__ import annotations
 
@@ -9,20 +9,58 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator, Mapping
+    from threading import Event
+
     from shimstock.workshop.looking import Seen
 
 log = logging.getLogger("django.shimstock")
 
+EVERY = 1.0
+"""Seconds between two looks at what changed."""
+
+
+def keep_warm(over: Event) -> None:
+    """Warm up, then look again at each machine that somebody changed, until it is over."""
+    warm_up()
+    stood: dict[int, int] = {}
+    while not over.wait(EVERY):
+        with _only_to_save_time():
+            stood = look_at_changed(stood)
+
 
 def warm_up() -> None:
     """Load addresses and templates, look at every machine, and sweep out old sessions."""
-    from django.db import connection
-
-    try:
+    with _only_to_save_time():
         _load_pages()
         _look_at_machines()
         _sweep_sessions()
-    except Exception:  # it was only to save time: pages say for themselves what is wrong
+
+
+def look_at_changed(stood: Mapping[int, int]) -> dict[int, int]:
+    """Look at the machines whose diary goes on, so that the shed's page finds them looked at.
+
+    stood: for each machine's row the last entry in its diary, as this returned it the last time.
+    """
+    from shimstock.workshop.looking import see_all
+
+    machines = see_all()
+    changed = [seen for seen in machines if stood.get(seen.row.pk) != seen.latest]
+    for seen in changed:
+        _ = (seen.standing, seen.gates)
+    if changed and stood:
+        _open("shed")
+    return {seen.row.pk: seen.latest for seen in machines}
+
+
+@contextlib.contextmanager
+def _only_to_save_time() -> Iterator[None]:
+    """Pages say for themselves what is wrong, so that a fault here ends nothing."""
+    from django.db import connection
+
+    try:
+        yield
+    except Exception:
         log.exception("warming up")
     finally:
         connection.close()
@@ -61,6 +99,18 @@ def _open_pages(machines: list[Seen]) -> None:
         for name, key in (("joint", joint), ("reading", figure)):
             if key:
                 _open(name, seen.row.slug, key)
+    _open_a_search(machines)
+
+
+def _open_a_search(machines: list[Seen]) -> None:
+    """What ranks causes is loaded with the first search, whichever machine it is on."""
+    from shimstock.workshop.models import FaultSearch
+
+    numbers = dict(FaultSearch.objects.filter(withdrawn=False).values_list("machine", "number"))
+    for seen in machines:
+        if seen.row.pk in numbers:
+            _open("fault", seen.row.slug, str(numbers[seen.row.pk]))
+            return
 
 
 def _open(name: str, *which: str) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from math import isclose
 from statistics import median
 
@@ -77,10 +77,12 @@ def trade_reading(book: Book, row: ReadingRow) -> Reading:
     return Reading(row.figure, tuple(row.typed), values, unit, gauge, row.meant, row.each)
 
 
-def opinions(book: Book, rows: Iterable[ReadingRow]) -> Opinions:
-    """Judge readings by a book with today's code."""
+def opinions(
+    book: Book, rows: Iterable[ReadingRow], only: Collection[str] | None = None
+) -> Opinions:
+    """Judge readings by a book with today's code; only: these figures alone."""
     readings = {(row.figure, row.piece, Stage(row.stage)): trade_reading(book, row) for row in rows}
-    return verdicts(book, readings).judged
+    return verdicts(book, readings, only).judged
 
 
 def verdict_rows(machine: Machine) -> dict[FigureKey, VerdictRow]:

@@ -33,3 +33,37 @@ def test_a_fault_in_it_ends_nothing(monkeypatch):
 
     monkeypatch.setattr(warming, "_load_pages", broken)
     warming.warm_up()
+
+
+@pytest.mark.django_db(transaction=True)  # what is committed is remembered
+def test_a_machine_that_changed_is_looked_at_again_before_anybody_asks(pages):
+    from shimstock.workshop import acts
+    from shimstock.workshop.looking import see
+
+    stood = warming.look_at_changed({})
+    assert warming.look_at_changed(stood) == stood
+    acts.write_note(machine="grey", about="machine", text="back again", who="Ann")
+
+    assert "card" not in see("grey").made
+    assert warming.look_at_changed(stood) != stood
+    assert "card" in see("grey").made
+
+
+def test_it_goes_on_until_it_is_over(monkeypatch):
+    rounds = []
+
+    class Over:
+        def wait(self, seconds):
+            return len(rounds) > 2
+
+    def look(stood):
+        rounds.append(stood)
+        if len(rounds) == 2:
+            raise RuntimeError("the disk was away for a moment")
+        return {1: len(rounds)}
+
+    monkeypatch.setattr(warming, "warm_up", lambda: None)
+    monkeypatch.setattr(warming, "look_at_changed", look)
+    warming.keep_warm(Over())
+
+    assert rounds == [{}, {1: 1}, {1: 1}]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from shimstock.trade.machine.book import Book, Figure
@@ -76,20 +76,22 @@ class Verdicts:
         }
 
 
-def verdicts(book: Book, readings: Readings) -> Verdicts:
+def verdicts(book: Book, readings: Readings, only: Collection[str] | None = None) -> Verdicts:
     """Judge everything that was read, and everything that follows from it.
 
-    A value read directly wins over one worked out from other figures.
+    A value read directly wins over one worked out from other figures. only: judge these figures
+    alone, by all readings; without it, every figure of the book.
     """
-    measured = dict(_all_measured(book, readings))
+    figures = {key: each for key, each in book.measures.items() if only is None or key in only}
+    measured = dict(_all_measured(book, figures, readings))
     judged = {key: _judged(book, key, value, readings.get(key)) for key, value in measured.items()}
-    for figure_key, figure in book.measures.items():
+    for figure_key, figure in figures.items():
         for stage in Stage:
             several = _several(book, figure_key, readings, measured, stage)
             together = compare(figure_key, figure, several)
             if together is not None:
                 judged[figure_key, TOGETHER, stage] = together
-    return Verdicts(judged, measured, tuple(_unread(book, measured)))
+    return Verdicts(judged, measured, tuple(_unread(book, figures, measured)))
 
 
 def _several(
@@ -141,8 +143,10 @@ def _pieces(book: Book, figure: Figure) -> tuple[str, ...]:
     return book.parts[figure.of].instances
 
 
-def _all_measured(book: Book, readings: Readings) -> Iterator[tuple[FigureKey, Measured]]:
-    for figure_key, figure in book.measures.items():
+def _all_measured(
+    book: Book, figures: Mapping[str, Figure], readings: Readings
+) -> Iterator[tuple[FigureKey, Measured]]:
+    for figure_key, figure in figures.items():
         for piece in _pieces(book, figure):
             for stage in Stage:
                 value = measure(book, figure_key, readings, piece, stage)
@@ -256,8 +260,10 @@ def _with_note(working: Working, text: str) -> Working:
     return w
 
 
-def _unread(book: Book, measured: Mapping[FigureKey, Measured]) -> Iterator[tuple[str, str]]:
-    for figure_key, figure in book.measures.items():
+def _unread(
+    book: Book, figures: Mapping[str, Figure], measured: Mapping[FigureKey, Measured]
+) -> Iterator[tuple[str, str]]:
+    for figure_key, figure in figures.items():
         for piece in _pieces(book, figure):
             if not any((figure_key, piece, stage) in measured for stage in Stage):
                 yield figure_key, piece

@@ -173,10 +173,11 @@ def _supersede(pen: Pen, older: list[ReadingRow], new: ReadingRow) -> list[Verdi
             pen.save(row)
     pen.save(new)
     pen.rests_on.add(MACHINE)  # its book
-    before, after = opinions(pen.book, older), opinions(pen.book, [*staying, new])
-    own = (new.figure, new.piece, Stage(new.stage))
     resting = _resting_on(pen.book, new.figure)
-    keys = [key for key in {**before, **after} if _changed(before, after, key, resting)]
+    before = opinions(pen.book, older, resting)
+    after = opinions(pen.book, [*staying, new], resting)
+    own = (new.figure, new.piece, Stage(new.stage))
+    keys = [key for key in {**before, **after} if _changed(before, after, key)]
     keys = keys if own in keys else [own, *keys]
     return store(pen, keys, verdict_rows(pen.machine), after, keep_accepted=False)
 
@@ -189,12 +190,10 @@ def _resting_on(book: Book, figure: str) -> set[str]:
     return {figure, *worked_out}
 
 
-def _changed(before: Opinions, after: Opinions, key: FigureKey, resting: set[str]) -> bool:
+def _changed(before: Opinions, after: Opinions, key: FigureKey) -> bool:
     """Whether a verdict changes, or at least the numbers it is reached by."""
     old, new = before.get(key), after.get(key)
-    if old != new:
-        return True
-    return key[0] in resting and old is not None and new is not None and old.working != new.working
+    return old != new or (old is not None and new is not None and old.working != new.working)
 
 
 def _sentence(pen: Pen, row: ReadingRow, verdicts: list[VerdictRow]) -> str:
