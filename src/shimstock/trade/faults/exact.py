@@ -57,7 +57,7 @@ def carried(posed: Posed, order: Plan, start: Table) -> tuple[dict[str, Table], 
     behind.reverse()
     if not (after > 0).all():
         raise CannotBe("what was told cannot all be true: nothing in the book explains it")
-    chances = {cause: _alone(posed, cause) for cause in order.alone}
+    chances = _alone(posed, order.alone, start)
     before = start
     for step, later in zip(order.steps, behind[1:], strict=True):
         if isinstance(step, Takes):
@@ -75,13 +75,18 @@ def _joined(before: Table, later: Table, start: Table) -> Table:
     """Two tables multiplied, and added up over all that is explained or not."""
     import numpy as np
 
+    if not start.ndim:
+        return np.asarray(np.vdot(before, later))
     return np.asarray((before * later).sum(axis=tuple(range(before.ndim - start.ndim))))
 
 
-def _alone(posed: Posed, cause: str) -> Table:
+def _alone(posed: Posed, causes: tuple[str, ...], start: Table) -> dict[str, Table]:
+    """The chances of causes that nothing ties to others."""
     import numpy as np
 
-    there, away = np.asarray(posed.there[cause]), np.asarray(posed.away[cause])
-    if not (there + away > 0).all():
-        raise CannotBe(f"{cause} is called confirmed, and a sign that it always brings is not seen")
-    return np.asarray(there / (there + away))
+    there = np.asarray([posed.there[cause] * start for cause in causes])
+    either = there + np.asarray([posed.away[cause] * start for cause in causes])
+    if not (either > 0).all():
+        no = next(cause for cause, each in zip(causes, either, strict=True) if not np.all(each > 0))
+        raise CannotBe(f"{no} is called confirmed, and a sign that it always brings is not seen")
+    return dict(zip(causes, there / either, strict=True))
