@@ -267,3 +267,32 @@ def test_what_one_person_typed_goes_in_under_no_other_name(field, served):
 
     expect(bar).to_contain_text("Bo typed it, and Ida is signed in: Bo sends it.")
     assert finished(served.shed) == []
+
+
+def test_answers_of_a_search_are_kept_too_and_sent_one_after_the_other(field, served):
+    page = field.new_page()
+    page.goto("/m/brackwater/faults/1/?q=S20")
+    field.set_offline(True)
+    page.locator("#check").get_by_role("button", name="It is not this").first.tap()
+    expect(page.locator("#kept")).to_contain_text("1 answer is kept on this phone")
+    jumps = page.get_by_role("group", name="S20")
+    jumps.get_by_role("radio", name="not seen", exact=True).check()
+    page.get_by_role("button", name="Write down what I saw").tap()
+    expect(page.locator("#kept")).to_contain_text("2 answers are kept on this phone")
+    assert said_in_search(served.shed) == {
+        "sign:brake-pulls": "seen",
+        "sign:steering-loose": "not seen",
+    }
+
+    back_in_reach(field)
+
+    expect(page.locator("#kept")).not_to_contain_text("not yet in the book")
+    said = said_in_search(served.shed)
+    assert (len(said), said["sign:jumps-out-of-gear"]) == (4, "not seen")
+    assert "cleared" in said.values()
+
+
+def said_in_search(shed):
+    """What was said in the search that goes on."""
+    told = json.loads(shimstock(shed, "fault", "brackwater", "--json"))["told"]
+    return {each["about"]: each["says"] for each in told if each["comes_from"] == "search"}

@@ -75,6 +75,12 @@ class AtPart:
         parts, members = self.seen.book.parts, self.seen.book.members(self.entry.set)
         return tuple((key, parts[key].name) for key in members if key != self.key)
 
+    @property
+    def signs(self) -> tuple[tuple[str, str, str], ...]:
+        """The signs of a fault that show on it: key, mark and name."""
+        signs = self.seen.book.signs.items()
+        return tuple((k, sign.mark or "", sign.name) for k, sign in signs if sign.where == self.key)
+
     @cached_property
     def joints(self) -> tuple[tuple[str, str, object], ...]:
         """Joints that meet it or bring it into reach: key, name and state."""

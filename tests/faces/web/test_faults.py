@@ -123,6 +123,27 @@ def test_the_search_is_found_from_machine_shed_part_and_joint(machine, client):
         assert 'href="/m/grey/faults/"' in client.get(page).content.decode(), page
 
 
+def test_a_sign_on_a_part_of_the_drawing_begins_a_search_with_it(machine, send, client):
+    assert 'href="/m/grey/faults/pick/knock/"' in client.get("/m/grey/part/pump/").content.decode()
+    at = client.get("/m/grey/faults/pick/knock/").url
+    assert at == "/m/grey/faults/?q=S2#signs"
+    assert 'name="about" maxlength="200" autocomplete="off" value="Knock"' in (
+        client.get(at).content.decode()
+    )
+    begun = send(at, about="Knock", q="S2")
+
+    on = client.get(begun.url)
+    assert on.url == f"{PAGE}?q=S2#signs"
+    page = client.get(on.url).content.decode()
+    assert 'name="sign:knock" value="seen"' in page
+    assert 'name="sign:smoke" value="seen"' not in page
+
+
+def test_a_sign_on_a_part_goes_into_the_search_that_goes_on(begun, client):
+    assert client.get("/m/grey/faults/pick/knock/").url == f"{PAGE}?q=S2#signs"
+    assert client.get("/m/grey/faults/pick/rattle/").status_code == 404
+
+
 def test_a_book_without_signs_offers_no_search(pages):
     assert "Find a fault" not in text_of(pages.get("/m/grey/"))
     assert "lists no signs of faults" in text_of(pages.get("/m/grey/faults/"))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
+from urllib.parse import urlencode
 
 from django.core.files.uploadedfile import UploadedFile
 from django.http import HttpResponse, HttpResponseRedirect
@@ -19,12 +20,21 @@ from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop import acts
 from shimstock.workshop.fault_search.again import look_again
 from shimstock.workshop.fault_search.counts import LONGEST, export_counts, imported
+from shimstock.workshop.fault_search.pick import found_by_word
 from shimstock.workshop.fault_search.trail import trail
-from shimstock.workshop.fault_search.words import CAUSE, SIGN, find_cause, find_search
+from shimstock.workshop.fault_search.words import (
+    CAUSE,
+    SIGN,
+    find_cause,
+    find_search,
+    find_sign,
+    open_search,
+)
 from shimstock.workshop.looking import DEFERS, see, see_all
 from shimstock.workshop.refused import NotFound
 
 if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
     from shimstock.workshop.models import DiaryEntry
 
 TRAIL = 30
@@ -38,7 +48,7 @@ def faults(asked: Asked, slug: str) -> HttpResponse:
     return do_and_show(
         asked,
         lambda: acts.begin_search(machine=slug, about=asked.POST.get("about", ""), who=asked.who),
-        then=reverse("fault-newest", args=[slug]),
+        then=_with_words(reverse("fault-newest", args=[slug]), asked.POST.get("q", "")),
         again=lambda wrong: _list(asked, slug, wrong),
     )
 
@@ -48,11 +58,25 @@ def newest(asked: Asked, slug: str) -> HttpResponse:
     rows = see(slug).row.searches.filter(withdrawn=False).order_by("-number")
     number = rows.values_list("number", flat=True).first()
     to = reverse("fault", args=[slug, number]) if number else reverse("faults", args=[slug])
-    return HttpResponseRedirect(to)
+    return HttpResponseRedirect(_with_words(to, asked.GET.get("q", "")))
+
+
+def pick(asked: Asked, slug: str, sign: str) -> HttpResponse:
+    """From a sign on the drawing to where it is said: the search that goes on, or a new one."""
+    seen = see(slug)
+    entry = seen.book.signs[find_sign(seen.book, sign)]
+    row = open_search(seen.row)
+    to = reverse("fault", args=[slug, row.number]) if row else reverse("faults", args=[slug])
+    return HttpResponseRedirect(_with_words(to, entry.mark or entry.name))
+
+
+def _with_words(to: str, words: str) -> str:
+    """An address at which signs are looked for by some words."""
+    return f"{to}?{urlencode({'q': words})}#signs" if words else to
 
 
 def _list(asked: Asked, slug: str, wrong: Wrong | None = None) -> HttpResponse:
-    seen = see(slug)
+    seen, words = see(slug), asked.GET.get("q", "")
     rows = list(seen.row.searches.filter(withdrawn=False).order_by("-number"))
     found: dict[int, list[str]] = {}
     right = seen.row.faults_found.filter(withdrawn=False)
@@ -66,11 +90,17 @@ def _list(asked: Asked, slug: str, wrong: Wrong | None = None) -> HttpResponse:
         here="faults",
         status=NOT_DONE if wrong else 200,
         wrong=wrong,
-        typed=asked.POST,
+        typed=asked.POST or {"q": words, "about": _called(seen.book, words)},
         going_on=[row for row in rows if not row.ended],
         ended=[(row, found.get(row.number, [])) for row in rows if row.ended],
         defers=DEFERS,
     )
+
+
+def _called(book: Book, words: str) -> str:
+    """What a search is about that begins with a sign; "" where the words are no sign's."""
+    found = found_by_word(book, words)
+    return found[0].name if len(found) == 1 else ""
 
 
 def fault(asked: Asked, slug: str, number: int) -> HttpResponse:
@@ -250,6 +280,7 @@ URLS = [
     path("faults/counts.json", counts_file, name="fault-counts-file"),
     path("m/<slug:slug>/faults/", faults, name="faults"),
     path("m/<slug:slug>/faults/newest/", newest, name="fault-newest"),
+    path("m/<slug:slug>/faults/pick/<str:sign>/", pick, name="fault-pick"),
     path("m/<slug:slug>/faults/<int:number>/", fault, name="fault"),
     path("m/<slug:slug>/faults/<int:number>/why/<str:cause>/", why, name="fault-why"),
 ]
