@@ -1,4 +1,4 @@
-"""Takes the pictures of the README: walks the evening on a phone and keeps what it sees.
+"""Takes the pictures of the README: walks the evening and a search on a phone, keeps what it sees.
 
 Run: make pictures
 """
@@ -21,12 +21,10 @@ KEPT = {"shed", "machine", "joint", "reading-slip", "reading", "joint-refused", 
 COLOURS = 128  # as many as these pages need; a quarter of the bytes
 
 
-def take(page: Page, name: str) -> None:
-    """Keep what the phone shows, from the top of the page."""
-    if name not in KEPT:
-        return
+def take(page: Page, name: str, top: str = "body") -> None:
+    """Keep what the phone shows, from what `top` finds on the page."""
     file = PICTURES / f"phone-{name}.png"
-    page.evaluate("window.scrollTo(0, 0)")
+    page.locator(top).evaluate("each => each.scrollIntoView({block: 'start'})")
     page.screenshot(path=file)
     with Image.open(file) as picture:
         picture.convert("P", palette=Image.Palette.ADAPTIVE, colors=COLOURS).save(
@@ -34,18 +32,29 @@ def take(page: Page, name: str) -> None:
         )
 
 
+def search(page: Page) -> None:
+    """Black smoke: what it can be, why, and what to check."""
+    page.goto("/m/lowmere/faults/newest/")
+    take(page, "fault-check", "#next")
+    page.locator(".causes summary").first.click()
+    take(page, "fault-causes", "#causes")
+
+
 def main() -> None:
     """Take them all."""
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         shed = Path(folder, "shed")
         shimstock(shed, "demo")
+        smoke = ("--seen", "black smoke", "--not", "S05", "--keep", "--about", "smokes black")
+        shimstock(shed, "fault", "lowmere", *smoke)
         browser = playwright.chromium.launch(executable_path=chromium(), args=QUIET)
         with serving(shed) as served:
             context = browser.new_context(
                 viewport=PHONE, base_url=served.address, color_scheme="light"
             )
             page = context.new_page()
-            evening(page, lambda name: take(page, name))
+            evening(page, lambda name: take(page, name) if name in KEPT else None)
+            search(page)
             context.close()
         browser.close()
         shutil.rmtree(shed)

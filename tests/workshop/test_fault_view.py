@@ -15,6 +15,7 @@ from workshop.fault_shed import FAN, add_diesel, begun, chances, look
 from workshop.shed_book import MONDAY
 
 MESH = "governor-mesh-worn"
+MEASURED_TURNING = ("compression-low", "low-oil-pressure", "volts-fall-cranking")
 BOTH_COVERS = ("crankcase-cover", "governor-side-cover")
 
 
@@ -391,10 +392,35 @@ def test_an_engine_that_is_apart_is_neither_run_nor_asked(diesel):
     apart = look()
     assert "cause:cranks-slowly" not in [each.check for each in apart.offers]
     reasons = {each.check: each.reason for each in apart.not_offered}
-    assert reasons["cause:cranks-slowly"].startswith("the engine must turn or run for it")
+    assert reasons["cause:cranks-slowly"].startswith("the engine must turn or run, and is")
     assert "J05" in reasons["cause:cranks-slowly"]
     assert "cause:fuel-stale" in [each.check for each in apart.offers]
     assert not {each.key for each in apart.questions} & {"hunts", "black-smoke", "knock"}
+    (held,) = [each for each in apart.held_back if "J05" in each.reason]
+    assert {each.check for each in held.checks} == {
+        check for check, reason in reasons.items() if "J05" in reason
+    }
+    assert len(held.checks) > 1 and "Cranks too slowly" in held.line
+    assert (apart.mostly_held_back, whole.mostly_held_back) == (apart.unlisted > 0.5, False)
+
+
+def test_the_likeliest_held_back_is_said(diesel):
+    """Black smoke: what is likely is looked for with the engine running, and it is apart."""
+    begun({"black-smoke": "seen"})
+    assert not look().mostly_held_back
+
+    acts.open_joint(machine="diesel", joint="final-bowl", who="Ida")
+
+    assert look().mostly_held_back
+
+
+def test_what_an_engine_in_pieces_cannot_show_is_not_to_be_read(diesel):
+    acts.open_joint(machine="diesel", joint="final-bowl", who="Ida")
+    begun({"white-smoke-hard-start": "seen", "knock": "seen", "low-power": "seen"})
+
+    offered = {each.check for each in look().offers}
+    assert not offered & {f"sign:{key}" for key in MEASURED_TURNING}
+    assert {f"sign:{key}" for key in MEASURED_TURNING} & {e.check for e in look().not_offered}
 
 
 def test_links_that_were_parted_by_holding_count_without_being_measured(diesel):

@@ -299,14 +299,14 @@ def test_a_helper_under_age_is_offered_nothing_dangerous(smoking, send, client):
 
     page = client.get(f"{PAGE}?check=cause:battery-weak")
     assert "Never cut it" not in text_of(page)
-    assert "Battery weak: not for a helper under age" in text_of(page)
+    assert "Battery weak (C1): not for a helper under age" in text_of(page)
 
 
 def test_what_is_not_at_hand_and_too_few_people_are_said(smoking, send, client):
     send(do="at-hand", people="1", missing="voltmeter")
 
-    assert "Battery weak: needs what is not at hand: voltmeter" in read(client)
-    assert "Pump worn: needs 2 people" in read(client)
+    assert "Battery weak (C1): needs what is not at hand: voltmeter" in read(client)
+    assert "Pump worn (C3): needs 2 people" in read(client)
 
 
 def test_a_free_sign_worth_asking_comes_before_the_check(smoking, client):

@@ -26,6 +26,12 @@ BAR = (
 )
 
 
+HELD_BACK = (
+    "What it most likely is cannot be checked as the machine stands: see 'Not offered' below. "
+    "This is the best of the rest."
+)
+
+
 def search_shown(found: SearchSeen, *, everything: bool) -> list[Shown]:
     """Everything that a search comes to, in the order in which one goes on."""
     if found.cannot_be:
@@ -167,6 +173,7 @@ def _next_check(found: SearchSeen) -> list[Shown]:
     cautions = cautions_shown(first.cautions)
     return [
         Heading(f"Next check: {_title(first)}"),
+        *([HELD_BACK] if found.mostly_held_back else []),
         *([DEFERS, *cautions] if cautions else []),
         f"Do: {first.do}.",
         *([f"Points to it: {first.points_to}."] if first.points_to else []),
@@ -243,9 +250,9 @@ def _would_change(found: SearchSeen, everything: bool) -> list[Shown]:
 
 
 def _not_offered(found: SearchSeen, everything: bool) -> list[Shown]:
-    shown = found.not_offered if everything else found.not_offered[:CHECKS]
-    lines = [f"{_called(each.name, each.mark)}: {each.reason}" for each in shown]
-    left = [f"  {each}" for each in _left(len(found.not_offered) - len(shown), "check")]
+    shown = found.held_back if everything else found.held_back[:CHECKS]
+    lines = [each.line for each in shown]
+    left = [f"  {each}" for each in _left(len(found.held_back) - len(shown), "reason")]
     return [*listed_under("Not offered", lines), *left]
 
 

@@ -15,6 +15,10 @@ if TYPE_CHECKING:
     from shimstock.workshop.looking import Seen
 
 
+NAMED = 3
+"""How many open joints a reason names."""
+
+
 @dataclass(frozen=True)
 class Checks:
     """What could be checked.
@@ -42,8 +46,7 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
     apart = engine_apart(seen)
     for key, check, targets in _of_book(seen.book, frozenset(causes)):
         if check.engine and (stands_open := [each for each in apart if each not in check.joints]):
-            names = ", ".join(called(seen.book.joints, each) for each in stands_open)
-            blocked[key] = f"the engine must turn or run for it, and is open at: {names}"
+            blocked[key] = f"the engine must turn or run, and {_open_at(seen.book, stands_open)}"
             continue
         try:
             opens = _opens(seen, targets)
@@ -59,6 +62,12 @@ def engine_apart(seen: Seen) -> tuple[str, ...]:
     """The open joints that keep the engine from turning or running."""
     open_now = seen.now.open_joints
     return tuple(key for key, joint in seen.book.joints.items() if joint.to_run and key in open_now)
+
+
+def _open_at(book: Book, joints: list[str]) -> str:
+    names = [called(book.joints, each) for each in joints[:NAMED]]
+    more = len(joints) - len(names)
+    return f"is open at {', '.join(names)}" + (f" and {more} more" if more else "")
 
 
 def cautions_of(book: Book, check: Check) -> tuple[Caution, ...]:

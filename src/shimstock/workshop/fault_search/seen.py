@@ -131,3 +131,21 @@ class NotOffered:
     name: str
     mark: str
     reason: str
+
+    @property
+    def called(self) -> str:
+        """What it is about, by name and mark."""
+        return f"{self.name} ({self.mark})" if self.mark else self.name
+
+
+@dataclass(frozen=True)
+class HeldBack:
+    """Checks that are not offered for one and the same reason."""
+
+    reason: str
+    checks: tuple[NotOffered, ...]
+
+    @property
+    def line(self) -> str:
+        """What is held back, and why."""
+        return f"{'; '.join(each.called for each in self.checks)}: {self.reason}"

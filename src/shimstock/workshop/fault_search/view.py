@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from shimstock.workshop.fault_search.counts import counts, learned_priors
 from shimstock.workshop.fault_search.given import given, told_of
-from shimstock.workshop.fault_search.seen import OF_READING
+from shimstock.workshop.fault_search.seen import OF_READING, HeldBack
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.at_hand import AtHand
@@ -30,6 +30,9 @@ if TYPE_CHECKING:
     from shimstock.workshop.fault_search.why import ChangeSeen, WhySeen
     from shimstock.workshop.looking import Seen
     from shimstock.workshop.models import FaultSearch
+
+
+EVEN = 0.5
 
 
 @dataclass(frozen=True, eq=False)
@@ -132,9 +135,23 @@ class SearchSeen:
         return not_offered(self.seen.book, cannot | self._checks.blocked)
 
     @property
+    def held_back(self) -> tuple[HeldBack, ...]:
+        """The same by reason, as many checks often share one."""
+        reasons = dict.fromkeys(each.reason for each in self.not_offered)
+        return tuple(
+            HeldBack(reason, tuple(each for each in self.not_offered if each.reason == reason))
+            for reason in reasons
+        )
+
+    @property
     def unlisted(self) -> float:
         """Chance that what was seen has no cause that the checks offered can still find."""
         return self._search.unlisted
+
+    @property
+    def mostly_held_back(self) -> bool:
+        """Whether the checks offered rather miss the cause than find it, for want of others."""
+        return bool(self.not_offered) and self.unlisted > EVEN
 
     @cached_property
     def whys(self) -> Mapping[str, Why]:
