@@ -34,7 +34,9 @@ def _find_the_bowl(page: Page) -> None:
     page.keyboard.press("Enter")
     page.get_by_role("link", name="Primary filter bowl to its head").first.click()
     expect(page.get_by_role("heading", level=1)).to_contain_text("J04")
-    expect(page.get_by_text("Never:").first).to_be_visible()  # what can hurt, before the spanner
+    expect(
+        page.locator(".caution strong").first
+    ).to_be_visible()  # what can hurt, before the spanner
 
 
 def _open_it(page: Page) -> None:

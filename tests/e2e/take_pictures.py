@@ -33,7 +33,7 @@ def take(page: Page, name: str, top: str = "body") -> None:
 
 
 def search(page: Page) -> None:
-    """Black smoke: what it can be, why, and what to check."""
+    """Gears that crash: what it can be, why, and what to check."""
     page.goto("/m/lowmere/faults/newest/")
     take(page, "fault-check", "#next")
     page.locator(".causes summary").first.click()
@@ -45,8 +45,8 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         shed = Path(folder, "shed")
         shimstock(shed, "demo")
-        smoke = ("--seen", "black smoke", "--not", "S05", "--keep", "--about", "smokes black")
-        shimstock(shed, "fault", "lowmere", *smoke)
+        told = ("--seen", "S19", "--not", "S18", "--keep", "--about", "crunches into gear")
+        shimstock(shed, "fault", "lowmere", *told)
         browser = playwright.chromium.launch(executable_path=chromium(), args=QUIET)
         with serving(shed) as served:
             context = browser.new_context(

@@ -234,7 +234,7 @@ def test_where_no_interval_is_known_none_is_drawn(smoking, client, monkeypatch):
 def test_cautions_of_a_dangerous_check_stand_whole_before_the_action(smoking, client):
     shown = read(client, f"{PAGE}?check=cause:battery-weak")
 
-    caution = "Let it down evenly. Never: Never cut it. Ask: somebody with the fixture"
+    caution = "Let it down evenly. Never cut it. Ask: somebody with the fixture"
     assert shown.index(caution) < shown.index("Measure it while cranking.")
     assert shown.index("go before everything said here") < shown.rindex("Next check")
     assert "It is this under 9 V It is not over 10 V" in shown

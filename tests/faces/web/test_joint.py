@@ -62,7 +62,7 @@ def stands(joint):
 def test_what_can_hurt_stands_before_anything_to_do(machine, client):
     read = shown(client)
 
-    assert "Let it down evenly. Never: Never cut it. Ask: somebody with the fixture" in read
+    assert "Let it down evenly. Never cut it. Ask: somebody with the fixture" in read
     assert read.index("Never cut it") < read.index("To do here")
     assert read.index("go before everything said here") < read.index("To do here")
 

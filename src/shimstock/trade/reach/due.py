@@ -18,7 +18,7 @@ class CautionDue:
     joints: tuple[str, ...]
 
     def __str__(self) -> str:
-        said = (f"{self.caution.name}: {self.caution.do}", f"Never: {self.caution.never}")
+        said = (f"{self.caution.name}: {self.caution.do}", self.caution.never)
         defer = (f"Ask: {self.caution.defer}",) if self.caution.defer else ()
         return ". ".join(text.rstrip(" .") for text in (*said, *defer)) + "."
 
