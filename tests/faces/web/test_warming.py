@@ -9,9 +9,12 @@ from shimstock.site import warming
 
 @pytest.fixture(autouse=True)
 def stays_open(db, monkeypatch):
+    """The test's own connection; how often it was to be closed."""
     from django.db import connection
 
-    monkeypatch.setattr(connection, "close", lambda: None)  # the test's own connection
+    closed: list[bool] = []
+    monkeypatch.setattr(connection, "close", lambda: closed.append(True))
+    return closed
 
 
 def test_every_template_and_every_address_is_loaded(monkeypatch):
@@ -67,3 +70,28 @@ def test_it_goes_on_until_it_is_over(monkeypatch):
     warming.keep_warm(Over())
 
     assert rounds == [{}, {1: 1}, {1: 1}]
+
+
+@pytest.mark.django_db(transaction=True)
+def test_where_nothing_changed_no_page_is_made(monkeypatch):
+    from shimstock.trade.machine.starters import starter_text
+    from shimstock.workshop import acts
+
+    acts.add_machine(
+        slug="grey", name="Grey", book_text=starter_text("two-cylinder-diesel"), who="Ann"
+    )
+    opened = []
+    monkeypatch.setattr(warming, "_open", opened.append)
+    stood = warming.look_at_changed({})
+
+    warming.look_at_changed(stood)
+
+    assert stood and opened == []
+
+
+def test_it_gives_its_connection_back_whatever_happens(stays_open, monkeypatch):
+    monkeypatch.setattr(warming, "_load_pages", lambda: 1 / 0)
+
+    warming.warm_up()
+
+    assert stays_open == [True]

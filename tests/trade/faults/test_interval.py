@@ -54,7 +54,7 @@ def test_ranked_together_the_books_come_out_as_each_ranked_alone():
     told = replace(TOLD, causes={})
     books = interval._drawn(network, {}, BOOKS)
     posed = interval.pose(interval._drawn(network, {}, BOOKS), told)
-    together, _ = carried(posed, plan(posed), np.ones(BOOKS))
+    together, _, _ = carried(posed, plan(posed), np.ones(BOOKS))
 
     for n in (0, 7, BOOKS - 1):
         one = Network(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from shimstock.trade.faults.network import CannotBe
+from shimstock.trade.faults.network import NOT_ALL_TRUE, CannotBe
 from shimstock.trade.faults.posed import Posed, Shown
 
 if TYPE_CHECKING:
@@ -27,14 +27,19 @@ STUDENT_95 = 2.131
 
 @dataclass(frozen=True)
 class Drawn:
-    """Chances of the causes, how far they may be off (k for 95 of 100), and the machines drawn.
+    """Chances of the causes, how far each may be off (k for 95 of 100), and the machines drawn.
 
     there: machines down, causes across, in the order of the network; all weigh the same.
     """
 
     chances: dict[str, float]
-    error: float
+    errors: dict[str, float]
     there: Flags
+
+    @property
+    def error(self) -> float:
+        """The largest of the errors."""
+        return max(self.errors.values(), default=0.0)
 
 
 def draw(posed: Posed, seed: int = 1) -> Drawn:
@@ -50,7 +55,8 @@ def draw(posed: Posed, seed: int = 1) -> Drawn:
     shares = there.reshape(HERDS, HEADS, -1).mean(axis=1)
     error = STUDENT_95 * shares.std(axis=0, ddof=1) / np.sqrt(HERDS)
     chances = dict(zip(posed.there, (float(x) for x in shares.mean(axis=0)), strict=True))
-    return Drawn(chances, float(error.max()), there)
+    errors = dict(zip(posed.there, (float(x) for x in error), strict=True))
+    return Drawn(chances, errors, there)
 
 
 class _Herds:
@@ -71,7 +77,7 @@ class _Herds:
             self._leave_one(group)
 
     def led(self) -> Flags:
-        """Let in what was told, hardest last, and stir after each."""
+        """Let in what was told, what most causes explain first, and stir after each."""
         for shown in sorted(self.posed.shown.values(), key=lambda s: (-len(s.weights), s.leak)):
             weights = {
                 self.column[c]: min(w, NEARLY) for c, w in shown.weights.items() if c in self.column
@@ -104,7 +110,7 @@ class _Herds:
         for herd in range(HERDS):
             fits = fit[herd * HEADS : (herd + 1) * HEADS]
             if not fits.sum() > 0:
-                raise CannotBe("what was told cannot all be true: nothing in the book explains it")
+                raise CannotBe(NOT_ALL_TRUE)
             ends = np.cumsum(fits / fits.sum())
             marks = (np.arange(HEADS) + self.random.random()) / HEADS
             rows.append(herd * HEADS + np.minimum(np.searchsorted(ends, marks), HEADS - 1))

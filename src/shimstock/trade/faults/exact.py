@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from shimstock.trade.faults.network import CannotBe
-from shimstock.trade.faults.plan import Plan, Takes
+from shimstock.trade.faults.network import NOT_ALL_TRUE, CannotBe
+from shimstock.trade.faults.plan import Opens, Plan, Takes
 from shimstock.trade.faults.posed import Posed
 from shimstock.trade.faults.tables import backwards, brought_on, forwards, taken
 
@@ -36,27 +36,35 @@ def solve(posed: Posed, order: Plan) -> Solved:
     """
     import numpy as np
 
-    chances, behind = carried(posed, order, np.ones(()))
-    alone = np.prod([posed.there[cause] + posed.away[cause] for cause in order.alone])
+    chances, behind, scale = carried(posed, order, np.ones(()))
+    alone = np.sum([np.log(posed.there[cause] + posed.away[cause]) for cause in order.alone])
     found = {cause: float(chances[cause]) for cause in posed.there}
-    return Solved(found, float(behind[0]) * float(alone), behind)
+    return Solved(found, float(behind[0] * np.exp(scale + alone)), behind)
 
 
-def carried(posed: Posed, order: Plan, start: Table) -> tuple[dict[str, Table], tuple[Table, ...]]:
-    """The chance of each cause, and what the steps after each step come to.
+def carried(
+    posed: Posed, order: Plan, start: Table
+) -> tuple[dict[str, Table], tuple[Table, ...], Table]:
+    """The chance of each cause, what the steps after each step come to, and its scale as a log.
 
     start: 1 for one network; for several at once, whose numbers are then rows with a value for
-    each, as many ones: chances are rows too.
+    each, as many ones: chances are rows too. Tables are scaled as findings are closed, since many
+    of them come to less than a float can hold.
     Raises CannotBe where what was told cannot all be true.
     """
-    after = start
+    import numpy as np
+
+    after, scale = start, np.zeros_like(start)
     behind = [after]
     for step in reversed(order.steps):
         after = backwards(after, step, posed)
+        if isinstance(step, Opens):
+            after, factor = _scaled(after, start)
+            scale = scale + np.log(factor)
         behind.append(after)
     behind.reverse()
     if not (after > 0).all():
-        raise CannotBe("what was told cannot all be true: nothing in the book explains it")
+        raise CannotBe(NOT_ALL_TRUE)
     chances = _alone(posed, order.alone, start)
     before = start
     for step, later in zip(order.steps, behind[1:], strict=True):
@@ -67,8 +75,19 @@ def carried(posed: Posed, order: Plan, start: Table) -> tuple[dict[str, Table], 
             chances[step.cause] = there / (there + away)
             before = taken(before, brought, step, posed)
         else:
-            before = forwards(before, step)
-    return chances, tuple(behind)
+            before, _ = _scaled(forwards(before, step), start)
+    return chances, tuple(behind), scale
+
+
+def _scaled(table: Table, start: Table) -> tuple[Table, Table]:
+    """A table by its largest number, and that number; for several networks, each by its own.
+
+    Raises CannotBe where nothing in it is left.
+    """
+    largest = table.max(axis=tuple(range(table.ndim - start.ndim)))
+    if not (largest > 0).all():
+        raise CannotBe(NOT_ALL_TRUE)
+    return table / largest, largest
 
 
 def _joined(before: Table, later: Table, start: Table) -> Table:

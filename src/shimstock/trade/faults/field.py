@@ -71,8 +71,10 @@ def brought_on(
         for key, shown in posed.shown.items():
             asked = about is None or key in about
             if asked and shown.if_so > shown.if_not and cause in shown.weights:
-                shows = 1 - machines.quiet(shown.leak, shown.weights)
-                not_it *= 1 - np.minimum(shown.weights[cause] / np.maximum(shows, 1e-300), 1)
+                shows = np.maximum(1 - machines.quiet(shown.leak, shown.weights), 1e-300)
+                so = shown.if_so * shows
+                truly = so / (so + shown.if_not * (1 - shows))  # 1 where it was plainly seen
+                not_it *= 1 - np.minimum(shown.weights[cause] / shows, 1) * truly
         found[cause] = machines.there[:, column] * (1 - not_it)
     return found
 

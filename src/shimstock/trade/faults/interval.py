@@ -62,7 +62,7 @@ def intervals(
     if not raised or books < FEWEST:
         return {}
     drawn = pose(_drawn(network, looked or {}, books), told)
-    chances, _ = carried(drawn, plan(drawn), np.ones(books))
+    chances, _, _ = carried(drawn, plan(drawn), np.ones(books))
     found = {}
     for cause in raised:
         low, high = np.quantile(chances[cause], (0.05, 0.95))

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+NOT_ALL_TRUE = "what was told cannot all be true: nothing in the book explains it"
+
 
 @dataclass(frozen=True)
 class Spread:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from math import inf
 
 from shimstock.trade.faults.posed import Posed
 
@@ -48,22 +50,63 @@ class Plan:
     cells: int
 
 
-def plan(posed: Posed) -> Plan:
+def plan(posed: Posed, most: float = inf) -> Plan:
     """Take the causes in an order that keeps few findings open at once.
 
-    Greedy: next comes the finding or group whose remaining causes begin the fewest others. Causes
-    that nothing ties to others stand alone.
+    Greedy: next comes the finding or group whose remaining causes begin the fewest others, among
+    those that the causes tie together. Causes that nothing ties to others stand alone. most: how
+    many numbers the tables may hold; where it takes more, no steps are given.
     """
     waiting = {key: set(each.weights) & posed.there.keys() for key, each in posed.shown.items()}
     waiting |= {f"{GROUP}{n}": set(group) for n, group in enumerate(posed.exclusive)}
     ties = {cause: [k for k, causes in waiting.items() if cause in causes] for cause in posed.there}
+    alone = tuple(cause for cause in posed.there if not ties[cause])
     steps: list[Step] = []
-    open_now: list[str] = []
     cells = 0
     for key in [key for key, causes in waiting.items() if not causes]:
         steps += [Opens(0, posed.shown[key].leak), _close(posed, key, 0)]
         del waiting[key]
-    while waiting:
+    for group in _groups(waiting, ties):
+        more, held = _in_order(posed, {key: waiting[key] for key in group}, ties, most - cells)
+        steps += more
+        cells += held
+        if cells > most:
+            return Plan((), alone, cells)
+    return Plan(tuple(steps), alone, cells)
+
+
+def tied_together(posed: Posed, order: Plan) -> Posed:
+    """The same question without the causes that stand alone."""
+    alone = set(order.alone)
+    there = {cause: each for cause, each in posed.there.items() if cause not in alone}
+    return replace(posed, there=there, away={cause: posed.away[cause] for cause in there})
+
+
+def _groups(waiting: dict[str, set[str]], ties: dict[str, list[str]]) -> Iterator[list[str]]:
+    """Findings and groups that causes tie together, those of one tie after those of another."""
+    left = dict.fromkeys(sorted(waiting))
+    while left:
+        found = [next(iter(left))]
+        del left[found[0]]
+        for key in found:  # it grows as more are tied to what was found
+            near = {other for cause in waiting[key] for other in ties[cause] if other in left}
+            found += sorted(near)
+            for other in near:
+                del left[other]
+        yield found
+
+
+def _in_order(
+    posed: Posed, waiting: dict[str, set[str]], ties: dict[str, list[str]], most: float
+) -> tuple[list[Step], int]:
+    """Steps through what is tied together, and how many numbers the tables then hold.
+
+    It is left as it is where they would hold more than most.
+    """
+    steps: list[Step] = []
+    open_now: list[str] = []
+    cells = 0
+    while waiting and cells <= most:
         nearest = min(waiting, key=lambda key: (_begins(waiting[key], ties, open_now), key))
         for cause in sorted(waiting[nearest], key=lambda c: (_begins({c}, ties, open_now), c)):
             for key in ties[cause]:
@@ -78,7 +121,7 @@ def plan(posed: Posed) -> Plan:
                     steps.append(_close(posed, key, open_now.index(key)))
                     open_now.remove(key)
                     del waiting[key]
-    return Plan(tuple(steps), tuple(c for c in posed.there if not ties[c]), cells)
+    return steps, cells
 
 
 def _begins(causes: set[str], ties: dict[str, list[str]], open_now: list[str]) -> tuple[int, int]:

@@ -57,6 +57,14 @@ def pose(network: Network, told: Told) -> Posed:
     return Posed(there, away, shown, network.exclusive)
 
 
+def share(posed: Posed, cause: str) -> float:
+    """The chance of a cause that nothing ties to others. Raises CannotBe where it has none."""
+    either = posed.there[cause] + posed.away[cause]
+    if not either > 0:
+        raise CannotBe(f"{cause} is called confirmed, and a sign that it always brings is not seen")
+    return posed.there[cause] / either
+
+
 def _known(network: Network, told: Told) -> None:
     for key in told.findings:
         if key not in network.findings:

@@ -7,8 +7,9 @@ from itertools import product
 from typing import TYPE_CHECKING
 
 from shimstock.trade.faults import exact
-from shimstock.trade.faults.plan import Closes, Opens, Plan, Takes, plan
-from shimstock.trade.faults.posed import Posed
+from shimstock.trade.faults.network import NOT_ALL_TRUE, CannotBe
+from shimstock.trade.faults.plan import Closes, Opens, Plan, Takes, plan, tied_together
+from shimstock.trade.faults.posed import Posed, share
 
 if TYPE_CHECKING:
     import numpy as np
@@ -57,12 +58,13 @@ def possible(posed: Posed, seed: int = 1) -> Possible:
     """Write down the machines that fit what was told, or draw some where they are too many.
 
     Drawn ones come from the exact tables, and past their reach from the drawn herds.
+    Raises CannotBe where what was told cannot all be true.
     """
     import numpy as np
 
-    order = plan(posed)
+    order = plan(posed, exact.REACH)
     tied = tuple(cause for cause in posed.there if cause not in set(order.alone))
-    alone = {cause: _share(posed, cause) for cause in order.alone}
+    alone = {cause: share(posed, cause) for cause in order.alone}
     if len(tied) <= ALL_OF_THEM:
         return _weighed(
             tied, np.array(list(product((False, True), repeat=len(tied)))), posed, alone
@@ -72,14 +74,9 @@ def possible(posed: Posed, seed: int = 1) -> Possible:
     else:
         from shimstock.trade.faults.drawn import draw
 
-        columns = [list(posed.there).index(cause) for cause in tied]
-        drawn = draw(posed, seed).there[:, columns]
+        drawn = draw(tied_together(posed, order), seed).there
     there, times = np.unique(drawn, axis=0, return_counts=True)
     return Possible(tied, there, times / times.sum(), alone)
-
-
-def _share(posed: Posed, cause: str) -> float:
-    return posed.there[cause] / (posed.there[cause] + posed.away[cause])
 
 
 def _weighed(
@@ -97,6 +94,9 @@ def _weighed(
     for shown in posed.shown.values():
         quiet = whole.quiet(shown.leak, shown.weights)
         weight *= shown.if_not * quiet + shown.if_so * (1 - quiet)
+        if not weight.max() > 0:
+            raise CannotBe(NOT_ALL_TRUE)
+        weight /= weight.max()  # many findings would come to less than a float can hold
     kept = weight > LEFT_OUT * weight.max()
     return Possible(tied, there[kept], weight[kept] / weight[kept].sum(), alone)
 

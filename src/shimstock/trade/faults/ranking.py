@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from shimstock.trade.faults.network import CannotBe, Network, Told
-from shimstock.trade.faults.plan import plan
-from shimstock.trade.faults.posed import pose
+from shimstock.trade.faults.plan import plan, tied_together
+from shimstock.trade.faults.posed import pose, share
 
 EXACT, SAMPLED = "exact", "sampled"
 AT_ITS_PRIOR = 1.02
@@ -18,14 +18,19 @@ AT_ITS_PRIOR = 1.02
 class Ranking:
     """Causes by their chance, the likeliest first.
 
-    priors: what each was before anything was told. error: for a drawn ranking, how far a chance
-    may be off, in 95 of 100 cases; 0 for an exact one.
+    priors: what each was before anything was told. errors: for a drawn ranking, how far each
+    chance that was drawn may be off, in 95 of 100 cases; the others are exact.
     """
 
     chances: Mapping[str, float]
     priors: Mapping[str, float]
     method: str = EXACT
-    error: float = 0.0
+    errors: Mapping[str, float] = field(default_factory=dict)
+
+    @property
+    def error(self) -> float:
+        """The largest of the errors; 0 for an exact ranking."""
+        return max(self.errors.values(), default=0.0)
 
     @property
     def raised(self) -> tuple[str, ...]:
@@ -33,8 +38,8 @@ class Ranking:
         return tuple(c for c in self.chances if self.is_raised(c))
 
     def is_raised(self, cause: str) -> bool:
-        """Whether a cause is likelier than it was before anything was told."""
-        now, before = self.chances[cause], self.priors[cause]
+        """Whether a cause is surely likelier than it was before anything was told."""
+        now, before = self.chances[cause] - self.errors.get(cause, 0.0), self.priors[cause]
         return now * (1 - before) > AT_ITS_PRIOR * before * (1 - now)
 
 
@@ -56,18 +61,22 @@ def rank(network: Network, told: Told) -> Ranking:
     for key, said in told.findings.items():
         if said is False and network.findings[key].leak == 1:
             raise CannotBe(f"{key} always shows, and is called not seen")
-    order = plan(posed)
+    order = plan(posed, exact.REACH)
     if order.cells <= exact.REACH:
         return _ranked(network, exact.solve(posed, order).chances)
     from shimstock.trade.faults.drawn import draw
 
-    drawn = draw(posed)
-    return _ranked(network, drawn.chances, SAMPLED, drawn.error)
+    drawn = draw(tied_together(posed, order))
+    alone = {cause: share(posed, cause) for cause in order.alone}
+    return _ranked(network, alone | drawn.chances, SAMPLED, drawn.errors)
 
 
 def _ranked(
-    network: Network, chances: Mapping[str, float], method: str = EXACT, error: float = 0.0
+    network: Network,
+    chances: Mapping[str, float],
+    method: str = EXACT,
+    errors: Mapping[str, float] | None = None,
 ) -> Ranking:
     # rounding has no say in the order of causes that are equally likely
     order = sorted(chances, key=lambda cause: (-round(chances[cause], 12), cause))
-    return Ranking({c: chances[c] for c in order}, dict(network.causes), method, error)
+    return Ranking({c: chances[c] for c in order}, dict(network.causes), method, errors or {})
