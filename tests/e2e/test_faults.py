@@ -101,6 +101,7 @@ def test_why_a_cause_is_unfolded_by_a_tap_and_leads_to_the_whole_working(phone):
 def test_what_another_says_shows_up_on_the_open_page(phone, browser, served):
     phone.goto("/m/brackwater/faults/1/")
     expect(phone.locator(".told-line")).to_have_count(2)
+    first = phone.locator("#check").get_by_role("heading", level=3).inner_text()
     other = browser.new_context(viewport=PHONE, base_url=served.address).new_page()
     other.goto("/m/brackwater/faults/1/")
     other.locator("#check").get_by_role("button", name="It is not this").first.click()
@@ -108,6 +109,9 @@ def test_what_another_says_shows_up_on_the_open_page(phone, browser, served):
     other.context.close()
 
     expect(phone.locator("#live")).to_contain_text("cleared", timeout=SECONDS)
+    expect(phone.locator("#check")).to_contain_text(first)  # nothing changes under the thumb
+    expect(phone.locator("#check + .moved-on")).to_contain_text("cleared")
+    phone.locator(".moved-on").get_by_role("button", name="Show the page as it is now").tap()
     expect(phone.locator(".told-line")).to_have_count(3)
 
 

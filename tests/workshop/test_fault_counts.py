@@ -55,7 +55,7 @@ def test_what_was_found_counts_on_every_machine_of_the_workshop(diesel):
     assert round(prior("diesel"), 4) == 0.0762
     found = begun(FAN).ranking[0]
     assert (found.key, found.confirmed, found.looked) == (MESH, 1, 1)
-    assert found.prior_says == "occasional, 0.03 (stand-in); found 1 time on 1 machine looked at"
+    assert found.prior_says == "occasional, 0.03 (stand-in); found 1 of 1 time looked for"
     assert "(0.03·20 + 1)/(20 + 1) = 0.07619" in look().why(MESH).prior_working[-1]
 
 

@@ -1,11 +1,14 @@
-"""Edges of a search on a machine: what stands in the way, what goes before what, what is taken back."""
+"""Edges of a search: what stands in the way, what goes before what, what is taken back."""
 
 import pytest
 
+from shimstock.trade.faults.why import factor_in_words
+from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop import acts
 from shimstock.workshop.fault_search.checks import checks_at, engine_apart
 from shimstock.workshop.looking import see
-from shimstock.workshop.refused import Refused
+from shimstock.workshop.models import FaultSaid
+from shimstock.workshop.refused import NotFound, Refused
 from workshop.fault_shed import FAN, add_diesel, begun, look
 
 
@@ -62,8 +65,67 @@ def test_the_line_under_a_cause_names_its_three_strongest(diesel):
 
     assert len(strongest) >= 3
     assert why.line.split("; ") == [
-        f"{each.short} {each.says} ×{each.factor:.2g}" for each in strongest[:3]
+        f"{each.short} {each.says} {factor_in_words(each.factor)}" for each in strongest[:3]
     ]
+
+
+def test_a_cause_that_a_person_settled_is_told_in_words_and_not_by_a_factor(diesel):
+    search = begun({**FAN, "linkage-slack": "cleared", "fan-bevels-worn": "there"})
+    cleared, there = search.why("linkage-slack"), search.why("fan-bevels-worn")
+
+    assert cleared.settled.startswith("cleared: it is not there (Ida, ")
+    assert there.settled.startswith("confirmed: it is there (Ida, ")
+    (line,) = [each.line for each in cleared.speaks if each.settles]
+    assert line.endswith(", cleared: that settles it")
+    assert "×" not in cleared.line.split("; ")[0]
+    assert search.why("governor-mesh-worn").settled == ""
+
+
+def test_a_cause_that_a_reading_settles_says_so(diesel):
+    begun({"fan-rocks": "seen"})
+    read("governor-mesh-lash", ["0.030"] * 4)
+
+    assert look().why("governor-mesh-worn").settled == "confirmed: it is there (by a reading)"
+
+
+@pytest.mark.parametrize(
+    ("sign", "typed", "near"), [("S14", "35", "0.3500 in"), ("S17", "900", "90 psi")]
+)
+def test_a_number_that_its_figure_can_hardly_have_is_refused(diesel, sign, typed, near):
+    """A finger that slips; a reading refuses the same numbers."""
+    begun({})
+
+    with pytest.raises(NotUnderstood, match="a slipped digit") as slip:
+        acts.say_in_search(machine="diesel", said={sign: typed}, who="Ida")
+
+    assert slip.value.typed == typed and near in slip.value.would_do
+    assert "shimstock read MACHINE F0" in slip.value.would_do[-1]
+    assert slip.value.would_do[-1].endswith("VALUE --meant")
+    assert not look().row.ended and look().told == ()
+
+
+def test_a_slip_that_was_written_down_earlier_stops_no_search(diesel):
+    search = begun({"S14": "0.35"})
+    FaultSaid.objects.filter(search=search.row.number).update(said="35")
+
+    (rocks,) = look().told
+    assert (rocks.says, rocks.said) == ("35", 35.0)
+    assert look().ranking
+
+
+@pytest.mark.parametrize("people", [-1, 0, 21, 999])
+def test_so_many_people_are_refused(diesel, people):
+    begun({})
+
+    with pytest.raises(Refused, match=rf"{people} people .*; say how many"):
+        acts.set_at_hand(machine="diesel", people=people, who="Ida")
+
+    acts.set_at_hand(machine="diesel", people=20, who="Ida")
+
+
+def test_a_tool_that_no_check_needs_is_answered_with_all_that_are_needed(diesel):
+    with pytest.raises(NotFound, match=r"One of these would do: .*dial gauge, .*voltmeter"):
+        acts.begin_search(machine="diesel", missing=["spanner"], who="Ida")
 
 
 def test_a_text_with_what_no_keyboard_types_is_refused(diesel):
@@ -100,3 +162,24 @@ def test_a_prior_with_counts_behind_it_has_a_narrower_interval(diesel):
     )  # fmt: skip
 
     assert width() < 0.95 * before
+
+
+def test_a_search_in_which_a_fault_was_found_is_not_undone_from_under_it(diesel):
+    begin = acts.begin_search(machine="diesel", who="Ida")
+    acts.fault_found(machine="diesel", cause="linkage-slack", who="Ida")
+
+    with pytest.raises(Refused):
+        acts.undo(entry_id=begin.pk, who="Ida")
+
+
+def test_a_figure_read_again_after_the_repair_counts(diesel):
+    begun({"overspeeds": "seen"})
+    read("lost-motion", ["0.047"])
+    assert look().given.causes["linkage-slack"] is True
+    acts.fault_found(machine="diesel", cause="linkage-slack", who="Ida", ends=True)
+    begun({"overspeeds": "seen"})
+    assert "linkage-slack" not in look().given.causes
+
+    read("lost-motion", ["0.055"])
+
+    assert look().given.causes["linkage-slack"] is True

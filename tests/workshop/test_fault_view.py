@@ -6,7 +6,12 @@ import pytest
 
 from shimstock.trade.faults.network import Told
 from shimstock.workshop import acts
-from shimstock.workshop.fault_search.pick import brought_on_by_word, found_by_word, picking
+from shimstock.workshop.fault_search.pick import (
+    brought_on_by_word,
+    found_by_word,
+    nearest_by_word,
+    picking,
+)
 from shimstock.workshop.fault_search.trail import trail
 from shimstock.workshop.fault_search.view import see_search
 from shimstock.workshop.looking import see
@@ -330,12 +335,29 @@ def test_signs_are_found_by_every_word_in_any_order(diesel):
     assert keys("knocking") == keys("knock") != []
 
 
+def test_what_a_person_writes_finds_the_nearest_signs(diesel):
+    book = see("diesel").book
+
+    def keys(text):
+        return [sign.key for sign in nearest_by_word(book, text)]
+
+    assert keys("smokes white, will not catch")[0] == "white-smoke-hard-start"
+    assert keys("she knocks out of third")[0] == "jumps-out-of-gear"
+    assert keys("it is so") == keys("") == keys("zzzz") == []
+
+
+def test_what_can_hurt_with_what_shows_is_said_before_any_check(diesel):
+    assert [each.name for each in begun({"will-not-stop": "seen"}).cautions] == ["Runaway diesel"]
+    assert begun({"low-oil-pressure": "seen"}).cautions == ()  # its dangers stand with its check
+
+
 def test_words_of_a_cause_find_what_it_brings_on(diesel):
     book = see("diesel").book
 
     found = {sign.key for sign in brought_on_by_word(book, "shift fork")}
 
     assert found == {key for key, sign in book.signs.items() if "shift-fork-worn" in sign.causes}
+    assert found == {sign.key for sign in brought_on_by_word(book, "C53")}
     assert found and not brought_on_by_word(book, " ") and not brought_on_by_word(book, "xyz")
 
 
@@ -358,13 +380,17 @@ def test_a_reading_of_something_else_does_not_lead_the_search_away(diesel):
     assert all("fan" not in each.line.lower() for each in brake.would_change)
 
 
-def test_with_nothing_told_there_is_nothing_to_look_for_yet(diesel):
-    read("fan-rock", ["0.36"] * 4)
+def test_with_nothing_told_a_reading_in_the_book_speaks_for_itself(diesel):
+    for piece in ("1", "2"):
+        read("compression", "240 psi", piece=piece)
 
     search = begun({})
 
-    assert search.ranking == () and search.offers == ()
-    assert "Fan bevels worn or wrongly shimmed" in search.besides
+    assert search.about == {"compression-low"}
+    assert search.ranking[0].mark == "C10" and search.offers
+    assert search.besides == ()
+    about_fan = begun({"fan-rocks": "seen"})
+    assert about_fan.about == {"fan-rocks"} and len(about_fan.besides) > 1
 
 
 def diesel_book():
@@ -396,9 +422,10 @@ def test_an_engine_that_is_apart_is_neither_run_nor_asked(diesel):
     assert "J05" in reasons["cause:cranks-slowly"]
     assert "cause:fuel-stale" in [each.check for each in apart.offers]
     assert not {each.key for each in apart.questions} & {"hunts", "black-smoke", "knock"}
-    (held,) = [each for each in apart.held_back if "J05" in each.reason]
+    (held,) = [each for each in apart.held_back if "turn or run, and is open at" in each.reason]
+    assert "J05" in held.reason
     assert {each.check for each in held.checks} == {
-        check for check, reason in reasons.items() if "J05" in reason
+        check for check, reason in reasons.items() if reason == held.reason
     }
     assert len(held.checks) > 1 and "Cranks too slowly" in held.line
     assert (apart.mostly_held_back, whole.mostly_held_back) == (apart.unlisted > 0.5, False)
@@ -449,3 +476,102 @@ def test_what_was_put_right_is_there_no_more_until_it_is_read_again(diesel):
 
     read("governor-mesh-lash", ["0.030"] * 4, stage="as finished")
     assert look().given.causes[MESH] is True
+
+
+def test_nothing_that_can_hurt_on_a_running_engine_is_offered_on_one_in_pieces(diesel):
+    seen = {"knock": "seen", "black-smoke": "seen", "overheats": "seen", "low-power": "seen"}
+    whole = begun({**seen, "brake-pulls": "seen", "oil-outside": "seen"})
+    assert {"running"} <= {word for check in whole._checks.can.values() for word in check.dangers}
+
+    acts.open_joint(machine="diesel", joint="upper-pipe", path=True, who="Ida")
+
+    dangers = {word for check in look()._checks.can.values() for word in check.dangers}
+    assert dangers and not dangers & {"running", "driving"}
+    can = set(look()._checks.can)
+    assert {"cause:exhaust-blocked", "cause:breather-blocked", "cause:brake-worn"} <= can
+
+
+def test_a_part_that_is_not_in_the_shed_is_neither_checked_nor_opened_for(diesel):
+    seen = {"overheats": "seen"}
+    assert {"cause:thermostat-stuck", "open:thermostat"} <= set(begun(seen)._checks.can)
+    acts.move_piece(machine="diesel", part="thermostat", to="wanted", who="Ida")
+
+    reasons = {each.check: each.reason for each in look().not_offered}
+
+    says = f"Thermostat ({diesel_book().parts['thermostat'].mark}) is wanted"
+    assert reasons["cause:thermostat-stuck"] == reasons["open:thermostat"] == says
+
+
+def test_of_several_pieces_one_that_is_there_can_be_looked_at(diesel):
+    begun({"knock": "seen"})
+    acts.move_piece(machine="diesel", part="piston-pin", piece="1", to="wanted", who="Ida")
+
+    reasons = {each.check: each.reason for each in look().not_offered}
+
+    assert reasons["cause:piston-pin-worn"].endswith("is wanted")  # it is checked running
+    assert "is wanted" not in reasons.get("open:piston-pin", "")
+
+
+def test_a_part_that_is_off_is_checked_on_the_bench_unless_it_must_be_fitted(diesel):
+    """The spring is measured on the bench; the fan is rocked on the machine or not at all."""
+    begun({**FAN, "hunts": "seen"})
+    for part in ("governor-spring", "fan-shaft"):
+        acts.move_piece(machine="diesel", part=part, to="off", who="Ida")
+
+    search = look()
+
+    assert "cause:governor-spring-wrong" in search._checks.can
+    reasons = {each.check: each.reason for each in search.not_offered}
+    assert reasons["cause:gear-loose"].endswith("is off the machine")
+
+
+def test_nothing_is_filled_bled_or_rocked_while_its_joints_are_open(diesel):
+    begun({**FAN, "loses-water": "seen", "no-smoke-no-fire": "seen"})
+    checks = {"cause:fuel-stale", "cause:air-in-fuel", "cause:casting-cracked", "cause:gear-loose"}
+    assert checks <= set(look()._checks.can)
+
+    for joint in ("fuel-bowl", "upper-pipe", "fan-hub"):
+        acts.open_joint(machine="diesel", joint=joint, path=True, who="Ida")
+
+    reasons = {each.check: each.reason for each in look().not_offered}
+    assert {check: reasons[check][:14] for check in checks} == dict.fromkeys(
+        checks, "it is open at "
+    )
+    assert "Fan hub" in reasons["cause:gear-loose"]
+
+
+DRIVEN = {"clutch-slips", "gears-crash", "jumps-out-of-gear", "lift-sinks", "brake-pulls"}
+
+
+def asked(search):
+    from shimstock.workshop.fault_search.checks import cannot_show
+
+    return {key for key in search.seen.book.signs if not cannot_show(search.seen, key)}
+
+
+def test_what_shows_on_a_machine_that_runs_is_not_asked_of_one_in_pieces(diesel):
+    shown = {*DRIVEN, "steering-loose", "overheats", "slow-starter", "white-smoke-hard-start"}
+    assert shown <= asked(begun({"brake-pulls": "seen"}))
+
+    acts.open_joint(machine="diesel", joint="final-bowl", who="Ida")
+
+    assert not asked(look()) & shown
+    assert {"oil-outside", "fan-rocks", "loses-water"} <= asked(look())
+    assert not {each.key for each in look().questions} & shown
+    assert chances(look(), "brake-oily")[0] > 0.4  # what was noticed before still counts
+
+
+def test_a_wheel_that_is_off_keeps_it_from_being_driven_not_from_running(diesel):
+    acts.open_joint(machine="diesel", joint="left-wheel", path=True, who="Ida")
+    search = begun({"brake-pulls": "seen"})
+
+    assert not asked(search) & {"clutch-slips", "brake-pulls", "steering-loose"}
+    assert {"overheats", "knock", "slow-starter"} <= asked(search)
+
+
+def test_a_sign_at_a_part_that_is_away_is_not_asked(diesel):
+    assert "fan-rocks" in asked(begun({"hunts": "seen"}))
+
+    acts.move_piece(machine="diesel", part="fan", to="wanted", who="Ida")
+
+    assert "fan-rocks" not in asked(look())

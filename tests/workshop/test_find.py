@@ -33,6 +33,23 @@ def test_a_near_miss_is_answered_with_what_was_likely_meant(typed):
     assert typed in str(missed.value)
 
 
+@pytest.mark.parametrize(
+    ("typed", "near"),
+    [
+        ("S999", ()),
+        ("S199", ("S19",)),
+        ("S1", ("S19", "S01")),
+        ("T09", ("S09",)),
+        ("F2", ("F002",)),
+        ("fan-rock", ("fan-rocks",)),
+    ],
+)
+def test_of_marks_only_those_one_slip_away_are_suggested(typed, near):
+    missed = NotFound("sign", typed, ["fan-rocks", "hunts", "S01", "S19", "S09", "F002", "F021"])
+
+    assert sorted(missed.near) == sorted(near)
+
+
 def test_a_name_like_nothing_here_is_answered_plainly():
     with pytest.raises(NotFound, match="There is no part 'qqqq' in this machine's book"):
         find_part(BOOK, "qqqq")

@@ -3,7 +3,7 @@ from datetime import timedelta
 import pytest
 
 from shimstock.trade.machine.words import JointWord
-from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.not_understood import HardlyMeant, NotUnderstood
 from shimstock.workshop.models import DiaryEntry, JointState
 from shimstock.workshop.now import machine_now
 from shimstock.workshop.refused import NotFound, Refused
@@ -36,6 +36,54 @@ def test_bolts_that_were_missing_and_the_gasket_found_are_written_down(machine, 
 
     now = machine_now(machine).joint("sump-joint")
     assert (now.bolts_out, now.thickness_found) == (19, "0.030 in")
+
+
+def test_more_bolts_or_another_gasket_than_the_books_are_asked_about_and_kept_if_meant(machine, do):
+    odd = {"joint": "J2", "bolts_out": 13, "thickness_found": "3 mm"}
+    do.open_joint(joint="J1")
+
+    with pytest.raises(HardlyMeant, match="13 came off where the book has 12, and 3 mm"):
+        do.open_joint(**odd)
+    assert word(machine, "cover-joint") == JointWord.UNDISTURBED
+
+    do.open_joint(**odd, meant=True)
+    now = machine_now(machine).joint("cover-joint")
+    assert (now.bolts_out, now.thickness_found) == (13, "3 mm")
+
+
+def test_the_books_of_the_joint_itself_count_and_not_those_on_the_way(machine, do):
+    do.open_joint(joint="J2", path=True, bolts_out=11)  # fewer are a finding
+
+    assert machine_now(machine).joint("cover-joint").bolts_out == 11
+
+
+def test_a_count_that_does_not_agree_says_which_opening_to_undo(machine, do):
+    first = do.open_joint(joint="J3", bolts_out=18)
+    do.undo(first)
+    opened = do.open_joint(joint="J3", bolts_out=19)
+    back = f"or, where the count that came off is wrong, undo entry {opened.pk}, the opening"
+
+    with pytest.raises(Refused) as refused:
+        do.close_joint(joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20)
+    assert [each.endswith(back) for each in refused.value.reasons] == [True, True]
+    with pytest.raises(Refused) as refused:
+        do.close_joint(joint="J3", bolts=19)
+    assert [back in each for each in refused.value.reasons] == [False, False, True]
+
+    do.undo(opened)
+    do.open_joint(joint="J3")
+    do.close_joint(joint="J3", faces_clean=True, gaskets=["sump gasket"], bolts=20)
+
+
+def test_the_opening_to_undo_is_one_that_still_stands(do):
+    opened = do.open_joint(joint="J3", bolts_out=19)
+    close = {"faces_clean": True, "gaskets": ["sump gasket"]}
+    closed = do.close_joint(joint="J3", bolts=19, reason="one is missing", **close)
+    do.undo(do.open_joint(joint="J3"))
+    do.undo(closed)
+
+    with pytest.raises(Refused, match=f"undo entry {opened.pk}, the opening"):
+        do.close_joint(joint="J3", bolts=20, **close)
 
 
 def test_a_joint_behind_another_is_refused_and_opens_with_the_path(machine, do):
@@ -223,6 +271,27 @@ def test_a_leak_check_says_what_was_found(machine, do, result, expected):
     now = machine_now(machine).joint("sump-joint")
     assert now.word == expected
     assert now.leak_checked_on == (MONDAY.date() if result == "dry" else None)
+
+
+@pytest.mark.parametrize("result", ["dry", "weeping", "leaking"])
+def test_a_joint_with_a_torque_is_checked_for_leaks_after_it_is_torqued(machine, do, result):
+    do.open_joint(joint="J2", path=True)
+    do.close_joint(joint="J2", faces_clean=True, gaskets=["side gasket"], bolts=12)
+
+    with pytest.raises(Refused, match=r"not torqued yet.*write down the torque first"):
+        do.leak_check(joint="J2", result=result)
+    assert word(machine, "cover-joint") == JointWord.SEALED
+
+    do.close_joint(joint="J2", torqued=True)
+    do.leak_check(joint="J2", result=result)
+    assert word(machine, "cover-joint") != JointWord.TORQUED
+
+
+def test_a_joint_without_a_torque_in_the_book_may_be_checked_when_sealed(machine, do):
+    close_sump(do)
+    do.leak_check(joint="J3", result="dry")
+
+    assert word(machine, "sump-joint") == JointWord.LEAK_CHECKED
 
 
 def test_chalk_proves_an_undisturbed_joint_and_no_other(machine, do):

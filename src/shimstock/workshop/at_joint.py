@@ -132,11 +132,22 @@ class AtJoint:
         return tuple(step_of(self.seen, key) for key in opens if key != self.key)
 
     @cached_property
+    def open_before(self) -> tuple[str, ...]:
+        """Joints that stand open before it, and are closed after it, in the book's order."""
+        from shimstock.trade.reach.due import open_before
+
+        return open_before(self.seen.now, self.key)
+
+    @cached_property
     def cautions(self) -> tuple[CautionDue, ...]:
-        """What can hurt at this joint and on the way to it."""
+        """What can hurt at this joint, on the way to it and at what stands open before it.
+
+        So they are shown in every state: what hurts when it is taken off hurts when it goes back.
+        """
         from shimstock.trade.reach.due import cautions_due
 
-        return cautions_due(self.seen.book, (*(each.key for each in self.first), self.key))
+        shut = (each.key for each in self.first)
+        return cautions_due(self.seen.book, (*self.open_before, *shut, self.key))
 
     @cached_property
     def measure_first(self) -> tuple[MeasureFirst, ...]:
@@ -153,13 +164,22 @@ class AtJoint:
         return self._settled(why_not_open(self.seen.now, self.key))
 
     @cached_property
+    def opening_to_undo(self) -> int | None:
+        """The entry to undo where the count of what came off is wrong; None where counts agree."""
+        from shimstock.workshop.miscounted import opening_to_undo
+
+        return opening_to_undo(self.seen.row, self.seen.now, self.key)
+
+    @cached_property
     def against_closing(self) -> tuple[Against, ...]:
         """Why it may not be closed yet; nothing where it is shut."""
+        from shimstock.workshop.miscounted import with_way_back
         from shimstock.workshop.rules import why_not_close
 
         if not self.stands.is_open:
             return ()
-        return self._settled(why_not_close(self.seen.now, self.key))
+        now, entry = self.seen.now, self.opening_to_undo
+        return self._settled(with_way_back(now, self.key, why_not_close(now, self.key), entry))
 
     @property
     def said_against(self) -> tuple[str, ...]:
@@ -184,6 +204,13 @@ class AtJoint:
         out = self.stands.bolts_out
         return self.entry.bolts if out is None else out
 
+    @property
+    def torque_due(self) -> bool:
+        """True where it is closed and is to be torqued before anything else."""
+        from shimstock.trade.reach.moves import torque_due
+
+        return torque_due(self.seen.now, self.key)
+
     @cached_property
     def actions(self) -> tuple[str, ...]:
         """What may be done now: open, cover, ready, close, torque, leak; the likeliest first."""
@@ -195,10 +222,12 @@ class AtJoint:
 
     @property
     def leak_results(self) -> tuple[str, ...]:
-        """What a leak check may find as the joint stands."""
+        """What a leak check may find as the joint stands; nothing before its torque."""
         from shimstock.trade.reach.moves import JOINT_MOVES
         from shimstock.workshop.acts.leaks import RESULTS
 
+        if self.torque_due:
+            return ()
         word = self.stands.word
         return tuple(said for said, to in RESULTS.items() if word in {to, *JOINT_MOVES[to].start})
 

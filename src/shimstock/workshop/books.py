@@ -70,5 +70,5 @@ def knows_figure(book: Book, figure: str, piece: str) -> bool:
 
 @lru_cache(maxsize=128)  # a shed has some tens of machines, each with a book of its own
 def _read(text: str, name: str, starters: tuple[tuple[str, str], ...]) -> Book:
-    kept = dict(starters)
-    return read_book(text, name, starter=kept.__getitem__, names=lambda: kept)
+    copies = dict(starters)
+    return read_book(text, name, starter=copies.__getitem__, names=lambda: copies, kept=True)

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
-from typing import Any
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from typing import TYPE_CHECKING, Any
 
 from shimstock.workshop.models import DiaryEntry
 from shimstock.workshop.places import MACHINE
 from shimstock.workshop.rows import put_back, row_like, row_name, rows_numbered
+
+if TYPE_CHECKING:
+    from shimstock.trade.machine.book import Book
 
 IN_THE_PLACE = frozenset(
     {"machine_id", "joint", "part", "piece", "figure", "stage", "point", "gate"}
@@ -26,6 +29,16 @@ COUNTING = {
     ("current", False): "counts no more",
 }
 """Columns that say whether a row counts, in words."""
+
+IN_WORDS = {
+    "since": "stands so since",
+    "bolts_out": "bolts that came off",
+    "bolts_ready": "bolts counted in the bag",
+    "thickness_found": "thickness of the old gasket",
+    "leak_checked_on": "found dry on",
+    "dry_chalked_on": "chalked and dry on",
+}
+"""What a person calls a column; any other is called by its own name."""
 
 NONE = "none"
 
@@ -47,11 +60,14 @@ def changes_told(entry: DiaryEntry, places: Mapping[str, str] | None = None) -> 
     )
 
 
-def undoing_told(entry: DiaryEntry) -> tuple[str, ...]:
-    """Everything that undoing an act would put back, a plain line each."""
+def undoing_told(entry: DiaryEntry, book: Book) -> tuple[str, ...]:
+    """Everything that undoing an act would put back, a plain line each.
+
+    Such as "Timing cover to case (J36): open again, no longer sealed".
+    """
     places = places_of([entry])
     return tuple(
-        f"{_named(places[name])}: {change}"
+        f"{_called(book, places[name])}: {change}"
         for name in entry.touched
         for change in _put_back(entry.before[name], entry.after[name])
     )
@@ -61,7 +77,8 @@ def _put_back(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[s
     if before.keys() != after.keys() and COUNTS.intersection(before):
         yield "counts no more"
         return
-    yield from _changes(after, {column: before[column] for column in after if column in before})
+    back = {column: before[column] for column in after if column in before}
+    yield from _changes(after, back, _again)
 
 
 def places_of(entries: Iterable[DiaryEntry]) -> dict[str, str]:
@@ -104,7 +121,29 @@ def _named(place: str) -> str:
     return f"{kind} {', '.join(filter(None, which.split(':')))}".strip()
 
 
-def _changes(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[str]:
+def _called(book: Book, place: str) -> str:
+    """What a person calls a place; by its kind where that is nothing in the book."""
+    from shimstock.workshop.place_typed import place_called
+
+    called = place_called(book, place)
+    return _named(place) if called == place else called
+
+
+def _then(column: str, old: str, new: str) -> str:
+    return f"{column.replace('_', ' ')} {old} -> {new}"
+
+
+def _again(column: str, old: str, new: str) -> str:
+    """What stands again; the state itself needs no name before it."""
+    called = "" if column == "word" else f"{IN_WORDS.get(column, column.replace('_', ' '))} "
+    return f"{called}{new} again, no longer {old}"
+
+
+def _changes(
+    before: Mapping[str, Any],
+    after: Mapping[str, Any],
+    say: Callable[[str, str, str], str] = _then,
+) -> Iterator[str]:
     is_new = before.keys() != after.keys()
     for column, value in after.items():
         called, new = column.replace("_", " "), _said(value)
@@ -118,7 +157,7 @@ def _changes(before: Mapping[str, Any], after: Mapping[str, Any]) -> Iterator[st
         elif max(len(new), len(old or "")) > LONG:
             yield f"{called} {'written' if old is None else 'changed'}"
         else:
-            yield f"{called} {new}" if old is None else f"{called} {old} -> {new}"
+            yield f"{called} {new}" if old is None else say(column, old, new)
 
 
 def _said(value: Any) -> str:

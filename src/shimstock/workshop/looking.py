@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime
 from functools import cached_property
 from threading import Lock
 from typing import TYPE_CHECKING, Any
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from shimstock.trade.measure.verdicts import Verdicts
     from shimstock.trade.reach.gates import GateView
     from shimstock.workshop.fault_search.view import SearchSeen
-    from shimstock.workshop.models import DiaryEntry, Machine
+    from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow
     from shimstock.workshop.standing import ToDo, Unsafe
 
 DEFERS = "The maker's book, the local codes and licensed practice go before everything said here."
@@ -90,13 +90,21 @@ class Seen:
     @cached_property
     def readings(self) -> dict[FigureKey, Reading]:
         """Everything that was read on it, as the trade takes it."""
-        from shimstock.trade.machine.words import Stage
-        from shimstock.workshop.judging import readings_of, trade_reading
+        from shimstock.workshop.judging import trade_reading
 
-        return {
-            (row.figure, row.piece, Stage(row.stage)): trade_reading(self.book, row)
-            for row in readings_of(self.row)
-        }
+        return {key: trade_reading(self.book, row) for key, row in self._read.items()}
+
+    @property
+    def read_at(self) -> dict[FigureKey, datetime]:
+        """When each of its readings was taken."""
+        return {key: row.at for key, row in self._read.items()}
+
+    @cached_property
+    def _read(self) -> dict[FigureKey, ReadingRow]:
+        from shimstock.trade.machine.words import Stage
+        from shimstock.workshop.judging import readings_of
+
+        return {(row.figure, row.piece, Stage(row.stage)): row for row in readings_of(self.row)}
 
     @cached_property
     def measured(self) -> tuple[Verdicts, list[Remedy]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from shimstock.workshop.places import MACHINE, joint_place, piece_place
-from shimstock.workshop.wording import joint_named, piece_named
+from shimstock.workshop.wording import figure_named, joint_named, piece_named
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Book
@@ -51,4 +51,7 @@ def place_called(book: Book, place: str) -> str:
     part, _, piece = which.partition(":")
     if kind == "piece" and part in book.parts:
         return piece_named(book, part, piece)
+    if kind in ("reading", "verdict") and part in book.measures:
+        of, _, stage = piece.rpartition(":")
+        return f"{kind} of {figure_named(book, part, of)}, {stage}"
     return "the whole machine" if place == MACHINE else place

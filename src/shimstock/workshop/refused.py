@@ -1,3 +1,4 @@
+import re
 from collections.abc import Iterable
 from difflib import get_close_matches
 
@@ -24,13 +25,33 @@ class NotFound(Exception):
         return f"Did you mean {' or '.join(self.near)}?"
 
 
+MARK = re.compile(r"[a-z]{1,2}\d+")
+NOUGHTS = re.compile(r"(?<=[a-z])0+(?=\d)")
+"""A mark, such as F021, in small letters; and what may be left away in it."""
+
+
 def _near(typed: str, known: tuple[str, ...]) -> tuple[str, ...]:
     """Names close to what was typed; all of them where there are few."""
     by_lower = {name.lower(): name for name in known if name}
-    close = get_close_matches(typed.lower(), list(by_lower), n=3, cutoff=0.5)
+    likely = [name for name in by_lower if _may_be(typed.lower(), name)]
+    close = get_close_matches(typed.lower(), likely, n=3, cutoff=0.5)
     if not close and len(by_lower) <= 4:
         close = list(by_lower)
     return tuple(by_lower[name] for name in close)
+
+
+def _may_be(typed: str, name: str) -> bool:
+    """Whether a name may be meant: marks are all alike, so only one that is a slip away."""
+    if not MARK.fullmatch(name):
+        return True
+    return _one_slip_apart(typed, name) or NOUGHTS.sub("", typed) == NOUGHTS.sub("", name)
+
+
+def _one_slip_apart(one: str, other: str) -> bool:
+    """Whether two texts differ by one letter: another, one too many or one missing."""
+    while one and other and one[0] == other[0]:
+        one, other = one[1:], other[1:]
+    return one[1:] == other[1:] or one[1:] == other or one == other[1:]
 
 
 def refuse(reasons: Iterable[object]) -> None:

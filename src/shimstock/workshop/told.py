@@ -47,6 +47,19 @@ def told_of(machine: Machine, place: str, most: int) -> list[DiaryEntry]:
     return _named_exactly(held.defer("before", "after", "sent").order_by("-pk"), place, most)
 
 
+def opening_of(machine: Machine, place: str) -> int | None:
+    """The entry by which a joint came to stand open, of those that are not undone."""
+    undone = set()
+    for entry in told_of(machine, place, most=machine.diary.count()):
+        if entry.pk in undone:
+            continue
+        if entry.undoes_id is not None:
+            undone.add(entry.undoes_id)
+        elif entry.act == "open":
+            return entry.pk
+    return None
+
+
 def _named_exactly(entries: Iterable[DiaryEntry], place: str, most: int) -> list[DiaryEntry]:
     """Only entries that name the place itself: text alone may also end like another's name."""
     names, photo = {place, f"note:{place}"}, f"photo:{place}:"

@@ -18,9 +18,9 @@ Word = TypeVar("Word", bound=StrEnum)
 class NoSuchWord(NotFound):
     """A trade word that is none; the message names the words there are."""
 
-    def __init__(self, what: str, typed: str, known: Iterable[str]) -> None:
+    def __init__(self, what: str, typed: str, known: Iterable[str], where: str = "") -> None:
         self._known = tuple(known)
-        super().__init__(what, typed, self._known)
+        super().__init__(what, typed, self._known, where)
 
     def _next_move(self) -> str:
         near = f"Did you mean {listed(self.near, 'or')}? " if self.near else ""

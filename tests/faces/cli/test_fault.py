@@ -143,6 +143,38 @@ def test_a_number_may_be_told_of_a_sign(fresh, run):
     assert run("shimstock fault fresh --seen 'S14=12 psi'").code == 2
 
 
+def test_a_number_that_slipped_is_refused_with_what_would_do(fresh, run):
+    for line in (
+        "showed fresh S14 35",
+        "fault fresh --seen S14=35",
+        "fault fresh --seen S14=35 --keep",
+    ):
+        ran = run(f"shimstock {line}")
+        assert ran.code == 2
+        said = words(ran.err)
+        assert "Wrong: 35 lies outside 0.0000 in to 2.0000 in" in said
+        assert "0.3500 in" in said and "shimstock read MACHINE F042 VALUE --meant" in said
+    assert told(run, "shimstock searches fresh")["searches"] == []
+
+
+def test_a_tool_that_is_none_is_answered_with_those_that_are(fresh, run):
+    said = words(run("shimstock fault fresh --seen S14 --without spanner").err)
+
+    assert "One of these would do: " in said and "dial gauge" in said
+
+
+def test_a_mark_far_from_all_others_is_not_likened_to_any(fresh, run):
+    said = run("shimstock fault fresh --seen S999").err
+
+    assert "Did you mean" not in said and "shimstock machine names MACHINE WORD" in words(said)
+
+
+def test_more_people_than_there_can_be_are_refused(fresh, run):
+    ran = run("shimstock fault fresh --seen S14 --people 999")
+
+    assert ran.code != 0 and "1 to 20" in words(ran.err)
+
+
 def test_why_shows_all_that_stands_behind_a_cause(fresh, run):
     text = shown(run, f"shimstock fault fresh {FAN} --why C31")
     why = told(run, f"shimstock fault fresh {FAN} --why 'governor gear'")["why"]
@@ -151,6 +183,14 @@ def test_why_shows_all_that_stands_behind_a_cause(fresh, run):
     assert "Fan rocks too far, or a rattle at the governor (S14), seen: speaks for" in text
     assert why["cause"] == "governor-mesh-worn"
     assert why["speaks"][0]["about"] == "sign:fan-rocks"
+    assert why["settled"] == ""
+
+
+def test_why_says_in_words_that_a_check_settled_a_cause(fresh, run):
+    text = shown(run, f"shimstock fault fresh {FAN} --cleared C31 --why C31")
+
+    assert "Cleared: it is not there (typed now); before anything was told 3.0 %" in text
+    assert "(C31), cleared: that settles it [typed now]" in text
 
 
 def test_readings_of_the_demo_speak_without_being_typed(in_demo, run):

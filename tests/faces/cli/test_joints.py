@@ -17,6 +17,48 @@ def test_with_its_way_a_joint_brings_the_cautions_of_the_whole_way(in_demo, run)
     assert any("Asbestos" in name for name in names)  # the clutch linings stand before the pulley
 
 
+def test_more_bolts_than_the_book_has_are_asked_about_and_kept_with_meant(in_demo, run):
+    typed = 'shimstock open brackwater J45 --with-way --bolts 12 --thickness "3 mm"'
+
+    asked = run(typed)
+    said = " ".join(asked.err.split())
+    assert asked.code == 2
+    assert "12 came off where the book has 10, and 3 mm of old gasket" in said
+    assert "Would do: 10 and 0.015 in" in said
+    assert "--meant keeps it as it was typed" in said
+
+    assert run(f"{typed} --meant").code == 0
+    closed = run("shimstock close brackwater J45 --bolts 11")
+    assert "11 where 12 came off" in " ".join(closed.err.split())
+    assert "the count that came off is wrong, undo entry" in " ".join(closed.err.split())
+
+
+def test_a_leak_check_waits_for_the_torque(in_demo, run):
+    assert run("shimstock close brackwater J39 --bolts 8").code == 0
+
+    early = run("shimstock leak brackwater J39 dry")
+    assert early.code == 1
+    assert "write down the torque first" in " ".join(early.err.split())
+
+    assert run("shimstock close brackwater J39 --torqued").code == 0
+    assert run("shimstock leak brackwater J39 dry").code == 0
+
+
+def test_the_recoil_bolt_is_spoken_of_at_a_crawler_alone(in_demo, run):
+    def said(line):
+        ran = run(line)
+        assert ran.code == 0, ran.err
+        return ran.out
+
+    wheeled = said("shimstock open brackwater J45 --with-way")
+    assert "CAUTION: Springs under load" in wheeled
+    assert "recoil" not in wheeled.lower() and "crawler" not in wheeled
+
+    tracked = said("shimstock open lowmere J49 --with-way")
+    assert "CAUTION: Springs under load" in tracked
+    assert "Never cut the recoil bolt" in tracked
+
+
 def test_joints_are_named_by_key_mark_or_name_in_any_case(in_demo, run):
     for typed in ("pto-seal", "j59", '"PTO seal housing to main case"'):
         ran = run(f"shimstock leak brackwater {typed} dry --chalk")

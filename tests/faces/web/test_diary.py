@@ -112,7 +112,7 @@ def test_undoing_shows_first_what_would_be_put_back(pages, worked):
     page = f"{PAGE}{worked['open'].pk}/undo/"
 
     before = words(pages.get(page))
-    assert "joint hood-joint: word open -> undisturbed" in before
+    assert "hood to case (J1): undisturbed again, no longer open" in before
     assert "Undo it" in before
 
     answer = pages.post(page, {"form": "f"}, follow=True)

@@ -112,8 +112,9 @@ def last_said():
 def test_a_search_is_begun_in_ones_own_words_and_is_found_again(machine, send, client):
     answer = send("/m/grey/faults/", about="smokes white")
 
-    assert answer.url == "/m/grey/faults/newest/"
-    assert client.get(answer.url).url == PAGE
+    assert answer.url == "/m/grey/faults/newest/?q=smokes+white#signs"
+    assert client.get(answer.url).url == f"{PAGE}?q=smokes+white#signs"
+    assert 'name="sign:smoke" value="seen"' in client.get(f"{PAGE}?q=smokes+white").content.decode()
     assert "Smokes white" in read(client)
     assert re.search(r"Goes on 1 smokes white", read(client, "/m/grey/faults/"))
 
@@ -430,6 +431,35 @@ def test_what_is_not_understood_is_said_and_nothing_is_written(smoking, send, ty
     assert answer.status_code == 422
     assert says in text_of(answer)
     assert see("grey").latest == before
+
+
+def test_what_speaks_for_and_against_has_a_shape_and_a_word_of_its_own(smoking, client):
+    """Not the + and − of folds."""
+    acts.say_in_search(machine="grey", said={"sign:knock": "not seen"}, who="Ann")
+
+    assert "▲ For: White smoke, will not catch (S1), seen: speaks" in read(client)
+    why = read(client, f"{PAGE}why/thrust-worn/")
+    assert "▲ For: White smoke, will not catch (S1), seen: speaks" in why
+    assert "▽ Against: Knock (S2), not seen: speaks" in why
+
+
+def test_why_says_in_words_that_somebody_cleared_or_confirmed_it(smoking, client):
+    said = {"cause:battery-weak": "cleared", "cause:pump-worn": "there"}
+    acts.say_in_search(machine="grey", said=said, who="Ann")
+
+    cleared = read(client, f"{PAGE}why/battery-weak/")
+    assert "Cleared: it is not there (Ann, " in cleared
+    assert "Battery weak (C1), cleared: that settles it" in cleared
+    assert "Chance now" not in cleared
+    assert "Confirmed: it is there (Ann, " in read(client, f"{PAGE}why/pump-worn/")
+
+
+@pytest.mark.parametrize("people", ["0", "-2", "21", "999"])
+def test_so_many_people_are_not_taken(begun, send, people):
+    answer = send(do="at-hand", people=people)
+
+    assert answer.status_code == 422
+    assert see("grey").row.searches.get().people == 1
 
 
 @pytest.mark.parametrize("address", ["/m/grey/faults/7/", f"{PAGE}why/ghosts/"])

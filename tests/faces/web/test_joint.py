@@ -77,6 +77,38 @@ def test_the_cautions_of_the_joints_on_the_way_are_shown_too(machine, client):
     assert "Never cut it" not in shown(client, "J1")
 
 
+@pytest.mark.parametrize("joint", ["J2", "J3"])
+def test_the_cautions_stay_until_the_joint_is_torqued(send, client, joint):
+    """J3 calls up none itself: what hurts stands open before it, and goes back after it."""
+    text = BOOK.replace("    after: hood-joint\n", "").replace(
+        "    name: sump to case\n", "    name: sump to case\n    after: cover-joint\n"
+    )
+    acts.change_book(machine="grey", book_text=text, who="Ann")
+    states = []
+
+    def stays():
+        read = shown(client, joint)
+        states.append(str(see("grey").now.joint(see_key(joint)).word))
+        assert "Never cut it" in read
+        assert read.index("Never cut it") < read.index("To do here")
+
+    stays()
+    send("open", joint, path="on")
+    stays()
+    send("cover", joint)
+    stays()
+    uses = see("grey").book.joints[see_key(joint)]
+    send("ready", joint, faces_clean="on", gasket=uses.uses[0].name, bolts=str(uses.bolts))
+    stays()
+    send("close", joint)
+    stays()
+    assert states == ["undisturbed", "open", "parked open", "gasket ready", "sealed"]
+
+
+def see_key(mark):
+    return {"J2": "cover-joint", "J3": "sump-joint"}[mark]
+
+
 def test_what_must_come_off_first_is_listed_in_order_and_opened_with_it(send, client):
     read = shown(client)
     assert re.search(r"in this order: J1 hood to case .*10 min J2 side cover to case 25 min", read)
@@ -90,6 +122,27 @@ def test_what_must_come_off_first_is_listed_in_order_and_opened_with_it(send, cl
         11,
         "0.014 in",
     )
+
+
+def test_more_than_the_book_has_is_asked_about_and_opened_where_it_is_meant(send):
+    typed = {"path": "on", "bolts": "13", "thickness": "3 mm"}
+
+    answer = send("open", **typed)
+    assert answer.status_code == 422
+    read = text_of(answer)
+    assert "Not done: a slip of the finger?" in read
+    assert "13 came off where the book has 12, and 3 mm of old gasket where the book has" in read
+    assert "Would do: 12 and 0.015 in" in read
+    assert 'name="meant" value="1">It is meant: open J2' in answer.content.decode()
+    assert 'value="13"' in answer.content.decode()
+    assert not stands("cover-joint").is_open
+
+    assert send("open", page=answer, meant="1", **typed).status_code == 302
+    assert (stands("cover-joint").bolts_out, stands("cover-joint").thickness_found) == (13, "3 mm")
+
+
+def test_that_it_is_meant_cannot_be_said_before_it_is_asked(machine, client):
+    assert 'name="meant"' not in client.get(PAGE).content.decode()
 
 
 def test_a_joint_that_cannot_be_got_at_is_refused_and_what_was_typed_stays(send):
@@ -145,6 +198,7 @@ def test_everything_against_closing_stands_before_the_button_with_its_page(send,
     assert "side gasket, 0.015 in : is not ready" in read
     assert "fastenings are not counted" in read
     assert read.index("is not ready") < read.index("Close J2")
+    assert "Undo entry" not in read  # no count disagrees
 
 
 def test_a_joint_open_behind_it_is_a_link_to_its_page(send, opened, client):
@@ -180,6 +234,21 @@ def machine_says():
     return see("grey").row.diary.last().says
 
 
+def test_of_bolts_that_do_not_agree_the_opening_can_be_undone(send, client):
+    send("open", path="on", bolts="11")
+    opened = see("grey").latest
+    send("ready", faces_clean="on", gasket="side gasket", bolts="12")
+    undo = f'href="/m/grey/diary/{opened}/undo/">Undo entry {opened}, the opening'
+
+    answer = send("close")
+    assert "2 things still stand against it" in text_of(answer)
+    assert undo in answer.content.decode()
+
+    send("ready", bolts="11")
+    send("close", reason="one was never there")
+    assert undo not in client.get(PAGE).content.decode()
+
+
 def test_no_reason_is_asked_for_where_something_hard_stands_against_it(send, opened, client):
     assert 'name="reason"' not in client.get(PAGE).content.decode()
 
@@ -190,9 +259,14 @@ def test_a_joint_is_tried_dry(send, opened):
     assert stands("cover-joint").word == "dry-fitted"
 
 
-def test_a_sealed_joint_is_torqued_and_then_found_dry(send, opened):
+def test_a_sealed_joint_is_torqued_and_then_found_dry(send, opened, client):
     send("ready", faces_clean="on", gasket="side gasket", bolts="12")
     send("close")
+    first = re.search(r'<div class="card likely" id="(\w+)"', client.get(PAGE).content.decode())
+    assert first[1] == "torque"
+    assert "write down the torque first" in shown(client)
+    assert send("leak", result="dry").status_code == 422
+    assert 'name="result"' not in client.get(PAGE).content.decode()
     send("torque")
     assert stands("cover-joint").word == "torqued"
 

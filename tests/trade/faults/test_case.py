@@ -173,7 +173,7 @@ def test_the_search_goes_on_where_looking_ahead_sees_nothing(monkeypatch):
     """What the drawn machines do not hold is still looked for, by chance a minute."""
     from shimstock.trade.faults.search import Search
 
-    monkeypatch.setattr(case_module, "next_checks", lambda *_: Search())
+    monkeypatch.setattr(case_module, "next_checks", lambda *_, **__: Search())
     case = read(SIX)
     found = answer(case)
 
@@ -413,3 +413,29 @@ def test_no_file_ends_in_anything_but_an_answer_or_an_error_in_words(path, value
         assert str(error)
     else:
         assert all(0 <= chance <= 1 for chance in found.ranking.chances.values())
+
+
+def test_a_test_that_shows_by_itself_does_not_lead_away_from_the_complaint():
+    """What was reported is looked for; a result since then only tells more of it."""
+    data = {
+        "format": "diag-case/1",
+        "causes": [{"id": "near", "prior": 0.02}, {"id": "far", "prior": 0.02}],
+        "findings": [
+            {"id": "smokes", "leak": 0.01, "causes": {"near": 0.8}},
+            {"id": "hums", "leak": 0.01, "causes": {"far": 0.9}},
+            {"id": "near seen", "leak": 0.001, "causes": {"near": 0.95}},
+            {"id": "far seen", "leak": 0.001, "causes": {"far": 0.95}},
+        ],
+        "checks": [
+            {"id": "look near", "gives": ["near seen"], "minutes": 60, "confirms": ["near"]},
+            {"id": "look far", "gives": ["far seen"], "minutes": 5, "confirms": ["far"]},
+        ],
+        "reported": {"smokes": "seen"},
+        "observed": {"hums": True},
+    }
+
+    assert answer(read(data)).next.check == "look near"
+    assert answer(read({**data, "observed": {"near seen": False, "hums": True}})).next is None
+    del data["reported"]
+    data["observed"] = {"smokes": True, "hums": True}
+    assert answer(read(data)).next.check == "look far"

@@ -178,6 +178,25 @@ def test_many_signs_that_nothing_ties_together_do_not_contradict_each_other():
     assert found.chances["c0"] == pytest.approx(0.005 * shows / (0.005 * shows + 0.995 * 0.001))
 
 
+def test_few_causes_of_very_many_signs_are_ranked_exactly(monkeypatch):
+    """Tables over 26 open signs hold too much; the sets of 12 causes are only 4096."""
+    pick = random.Random(12)
+    causes = {f"c{n}": pick.uniform(0.01, 0.3) for n in range(12)}
+    signs = {
+        f"f{n}": Finding(0.02, {c: pick.uniform(0.1, 0.9) for c in pick.sample(list(causes), 8)})
+        for n in range(26)
+    }
+    network, told = Network(causes, signs), Told(dict.fromkeys(signs, True))
+    found = rank(network, told)
+    assert found.method == "exact"
+
+    few = Told(dict.fromkeys(list(signs)[:8], True))
+    by_tables = rank(network, few).chances
+    monkeypatch.setattr(exact, "REACH", 0)
+    assert rank(network, few).method == "exact"
+    assert rank(network, few).chances == pytest.approx(dict(by_tables), abs=1e-12)
+
+
 def test_next_checks_says_cannot_be_as_its_docstring_does():
     network = Network(
         {"a": 0.1, "b": 0.1}, {"f": Finding(0.0, {"a": 1.0}), "g": Finding(0.01, {"b": 0.5})}

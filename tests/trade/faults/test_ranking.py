@@ -4,7 +4,7 @@ import random
 
 import pytest
 
-from shimstock.trade.faults import exact
+from shimstock.trade.faults import exact, ranking
 from shimstock.trade.faults.network import Finding, Network, Told
 from shimstock.trade.faults.ranking import EXACT, SAMPLED, Ranking, rank
 from trade.faults.small_fan import NETWORK, PRIORS, ROCKING
@@ -45,6 +45,7 @@ def test_a_cause_that_is_never_there_is_never_raised():
 def test_past_its_reach_it_draws_and_says_so(monkeypatch):
     right = rank(NETWORK, ROCKING)
     monkeypatch.setattr(exact, "REACH", 0)
+    monkeypatch.setattr(ranking, "WRITTEN_OUT", 0)
     drawn = rank(NETWORK, ROCKING)
 
     assert (right.method, right.error) == (EXACT, 0)

@@ -10,7 +10,14 @@ import pytest
 from shimstock.trade.faults.network import CannotBe, Finding, Network, Told
 from shimstock.trade.faults.of_book import network_of
 from shimstock.trade.faults.ranking import rank
-from shimstock.trade.faults.why import Change, Speaks, in_words, what_would_change, why
+from shimstock.trade.faults.why import (
+    Change,
+    Speaks,
+    factor_in_words,
+    in_words,
+    what_would_change,
+    why,
+)
 from trade.faults.small_fan import HUNTS, NETWORK, PRIORS, ROCKING, ROCKS
 from trade.scenes.diesel import starter
 
@@ -154,6 +161,33 @@ def test_the_strongest_comes_first_and_what_says_nothing_last():
 )
 def test_grades(factor, grade):
     assert Speaks("rocks", True, False, factor).grade == grade
+
+
+@pytest.mark.parametrize(
+    ("factor", "words"),
+    [
+        (6.9e11, "×1000 or more"),
+        (1000, "×1000 or more"),
+        (999, "×1000"),
+        (160, "×160"),
+        (4.04, "×4"),
+        (0.012, "×0.012"),
+        (0.001, "×0.001"),
+        (0.00099, "less than ×0.001"),
+        (2.18e-11, "less than ×0.001"),
+        (0.0, "less than ×0.001"),
+    ],
+)
+def test_a_factor_is_told_as_people_read_it(factor, words):
+    assert factor_in_words(factor) == words
+
+
+@pytest.mark.parametrize(("there", "words"), [(True, "confirmed"), (False, "cleared")])
+def test_what_is_said_of_the_cause_itself_settles_it(there, words):
+    told = Told({"rocks": True}, {"hub": there})
+
+    assert said(NETWORK, told, "hub", "hub") == f"loose hub, {words}: that settles it"
+    assert not speaks_of(NETWORK, told, "bevel")["hub"].settles
 
 
 def test_a_settled_cause_is_what_it_was_called():

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from shimstock.trade.faults.network import Told
-from shimstock.trade.faults.of_book import network_of
+from shimstock.trade.faults.of_book import checks_of, network_of
 from shimstock.trade.faults.ranking import rank
 from shimstock.trade.machine.reading import read_book
 from shimstock.trade.machine.schema import schema
@@ -72,6 +72,43 @@ def faults_of(text):
             "did you mean 'tank'?",
         ),
         (
+            CHECK % "dangers: [running]",
+            "6: causes > gear-loose > check > dangers ('running')",
+            "is a danger only while the engine turns; add 'when: running' or 'cranking', "
+            "or take 'running' out and look with it standing",
+        ),
+        (
+            CHECK % "dangers: [running, driving], when: cranking",
+            "6: causes > gear-loose > check > dangers ('driving')",
+            "is a danger only while the machine is driven; add 'when: running', "
+            "or take 'driving' out and look with the machine standing",
+        ),
+        (
+            "signs:\n  fan-rocks: {dangers: [running]}\n",
+            "5: signs > fan-rocks > dangers ('running')",
+            "or take 'running' out and look with it standing",
+        ),
+        (
+            "signs:\n  fan-rocks: {dangers: [driving]}\n",
+            "5: signs > fan-rocks > dangers ('driving')",
+            "or take 'driving' out and look with the machine standing",
+        ),
+        (
+            CHECK % "closed: [tnak]",
+            "6: causes > gear-loose > check > closed ('tnak')",
+            "is not among the joints; did you mean 'tank'?",
+        ),
+        (
+            CHECK % "open: [tank], closed: [tank]",
+            "6: causes > gear-loose > check > closed ('tank')",
+            "is to be open and closed at once; leave it in one of the two",
+        ),
+        (
+            "signs:\n  fan-rocks: {closed: [bonet]}\n",
+            "5: signs > fan-rocks > closed ('bonet')",
+            "is not among the joints; did you mean 'bonnet'?",
+        ),
+        (
             "signs:\n  fan-rocks: {where: fann}\n",
             "5: signs > fan-rocks > where ('fann')",
             "is not among the parts; did you mean 'fan'?",
@@ -123,6 +160,16 @@ def test_a_danger_word_is_wanted_of_the_machines_own_cautions_too():
     own = "cautions:\n  dust: {name: Dust, dangers: [dust], do: Wet it., never: No air gun.}\n"
 
     assert read_book(OVER + own + CHECK % "dangers: [dust]").causes["gear-loose"].check.dangers
+
+
+@pytest.mark.parametrize(
+    ("dangers", "when"),
+    [("running", "cranking"), ("running", "running"), ("running, driving", "running")],
+)
+def test_a_check_with_the_dangers_of_running_says_when(dangers, when):
+    book = read_book(OVER + CHECK % f"dangers: [{dangers}], when: {when}")
+
+    assert book.causes["gear-loose"].check.when == when
 
 
 def test_a_prior_of_the_machines_book_goes_before_the_starters_and_leaves_the_rest():
@@ -194,3 +241,14 @@ def test_the_schema_knows_the_fields():
     assert {"where", "figure", "minutes", "open", "page"} <= set(described["Sign"]["properties"])
     assert {"hands", "needs", "dangers"} <= set(described["Check"]["properties"])
     assert json.dumps(described)
+
+
+def test_a_copy_that_a_machine_keeps_is_not_held_to_rules_that_came_since():
+    """A shed of before this rule opens still, and its check counts as one of a running engine."""
+    text = OVER + CHECK % "dangers: [running]"
+    with pytest.raises(BookErrors):
+        read_book(text)
+
+    book = read_book(text, kept=True)
+
+    assert checks_of(book)["cause:gear-loose"].engine

@@ -9,6 +9,7 @@ from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.predicted import after_repair
 from shimstock.trade.measure.train import rock
 from shimstock.trade.numbers.instruments import named
+from shimstock.trade.numbers.working import Working
 from trade.measure.typed import diesel
 
 BOOK = diesel()
@@ -147,6 +148,46 @@ def test_a_whole_within_its_limit_is_not_called_doubtful():
 
     assert found.verdict is Verdict.SERVICEABLE
     assert rock(BOOK, "fan-drive", [["0.35"]], within=0.02).total.verdict is Verdict.BORDERLINE
+
+
+WHICH = "the whole does not tell which of its 3 places it is in"
+
+
+def test_a_total_alone_does_not_tell_where_the_play_is():
+    """Scene 1: a total alone calls no link worn."""
+    found = rock(BOOK, "fan-drive", [["0.35"]], within=0.01)
+
+    assert found.total.says.endswith(WHICH) and found.worn == ()
+    assert "Hold one shaft after another" in found.total.settles
+
+
+def test_a_total_beside_links_that_were_parted_says_which_they_are():
+    some = rock(BOOK, "fan-drive", [["0.35"], None, ["0.09"]], within=0.01).total
+    each = rock(BOOK, "fan-drive", [["0.35"], ["0.29"], ["0.09"]], within=0.01).total
+    first, second, last = (link.name for link in BOOK.trains["fan-drive"].links)
+
+    assert some.says.endswith(
+        f"parted from the others: {last}; not yet parted: {first} and {second}"
+    )
+    assert some.settles
+    assert each.says.endswith("each of its 3 places is parted from the others")
+    assert not each.settles
+
+
+def test_a_link_that_was_read_itself_is_parted_too():
+    train = BOOK.trains["fan-drive"]
+    link = train.links[1]
+    own = {link.figure: Measured(0.004, Working(), 0.0005, "in", "j", named("feeler", "in"))}
+
+    total = rock(BOOK, "fan-drive", [["0.35"]], within=0.01, own=own).total
+
+    assert f"parted from the others: {link.name}; not yet parted: " in total.says
+
+
+def test_the_play_of_a_single_place_is_said_to_be_there():
+    found = rock(SPINDLE, "steering", [["20"]], within=0.1)
+
+    assert found.total.says.endswith("it is the play of Worm alone")
 
 
 def test_a_thin_gasket_hides_wear():

@@ -1,7 +1,9 @@
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
 
+from shimstock.trade.machine.joints import Fasteners
 from shimstock.trade.machine.state import JointNow, VerdictNow
 from shimstock.trade.machine.words import JointWord, PartWord, Stage, Verdict
 from shimstock.trade.reach.moves import (
@@ -192,6 +194,26 @@ def test_a_hot_joint_may_be_tightened_again_after_its_leak_check():
     now = machine(joints={"hood-bolts": JointNow(JointWord.LEAK_CHECKED)})
 
     assert may_move_joint(now, "hood-bolts", JointWord.TORQUED) == ()
+
+
+@pytest.mark.parametrize("seen", [JointWord.LEAK_CHECKED, JointWord.WEEPING, JointWord.LEAKING])
+def test_where_the_book_has_a_torque_no_leak_check_comes_before_it(seen):
+    # States in the usual order: sealed, torqued, leak-checked; common practice, no source.
+    (reason,) = may_move_joint(_closed(JointWord.SEALED, "24 lbf.ft"), "cover-face", seen)
+    assert reason.hard and reason.why.startswith("is sealed, and not torqued yet")
+    assert "write down the torque first" in reason.would_do
+
+    assert may_move_joint(_closed(JointWord.TORQUED, "24 lbf.ft"), "cover-face", seen) == ()
+    assert may_move_joint(_closed(JointWord.UNDISTURBED, "24 lbf.ft"), "cover-face", seen) == ()
+    assert may_move_joint(_closed(JointWord.SEALED, None), "cover-face", seen) == ()
+
+
+def _closed(word, torque):
+    now = machine(joints={"cover-face": JointNow(word)})
+    bolts = Fasteners.model_validate({"count": 12, "what": "bolt", "torque": torque})
+    cover = now.book.joints["cover-face"].model_copy(update={"fasteners": (bolts,)})
+    book = now.book.model_copy(update={"joints": {**now.book.joints, "cover-face": cover}})
+    return replace(now, book=book)
 
 
 def test_a_state_is_said_as_the_end_of_a_sentence():

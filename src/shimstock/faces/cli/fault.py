@@ -39,7 +39,8 @@ Number = Annotated[
         "not_offered": "each with check, name, mark, reason",
         "unlisted": "chance that no check offered can find it",
         "would_change": "each with about, says, chance, first, line",
-        "why": "with --why: cause, prior, prior_says, prior_working, chance, speaks; else null",
+        "why": "with --why: cause, prior, prior_says, prior_working, chance, speaks, settled; "
+        "else null",
         "entries": "what was kept",
     },
 )

@@ -20,6 +20,8 @@ WIDE = 20
 """Letters of a bar that stands for certainty."""
 CAUSES, CHECKS, FEW = 8, 5, 3
 """How many causes, checks and other things are shown unless all are wanted."""
+LEAST = 0.001
+"""A smaller chance is said as such."""
 BAR = (
     "# up to the low end of the 90 % interval, = the interval, | the chance. "
     "×4: its odds are four times what they would be without that; ×0.5: half."
@@ -40,6 +42,7 @@ def search_shown(found: SearchSeen, *, everything: bool) -> list[Shown]:
         return [*_told(found, everything), *_to_pick(found)]
     return [
         *_told(found, everything),
+        *cautions_shown(found.cautions),
         *_explained(found),
         *_ranking(found, everything),
         *_questions(found.questions, everything),
@@ -56,8 +59,7 @@ def why_shown(why: WhySeen) -> list[Shown]:
     silent = [each.short for each in why.speaks if each.says_nothing]
     return [
         Heading(why.called),
-        f"Chance {_percent(why.chance)}; before anything was told {_percent(why.prior)}: "
-        f"{why.prior_says}.",
+        f"{_stands(why)}; before anything was told {_percent(why.prior)}: {why.prior_says}.",
         *listed_under("The prior", why.prior_working),
         *listed_under(
             "What speaks, by the factor between the odds with it and without it",
@@ -66,6 +68,11 @@ def why_shown(why: WhySeen) -> list[Shown]:
         *([f"Says nothing here: {', '.join(silent)}."] if silent else []),
         "Factors do not multiply to the whole: signs that tell the same count once.",
     ]
+
+
+def _stands(why: WhySeen) -> str:
+    settled = why.settled
+    return settled[0].upper() + settled[1:] if settled else f"Chance {_percent(why.chance)}"
 
 
 def _told(found: SearchSeen, everything: bool) -> list[Shown]:
@@ -124,8 +131,9 @@ def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:
 def _explained(found: SearchSeen) -> list[Shown]:
     slug = found.seen.row.slug
     return [
-        f"{_called(cause.name, cause.mark)} is there, and explains: {signs}. Put it right first; "
-        f"then: shimstock found {slug} {cause.mark or cause.key}"
+        f"{_called(cause.name, cause.mark)} is there, and can bring on: {signs}. Put it right, "
+        "then look again: it need not be the only one. "
+        f"When it is: shimstock found {slug} {cause.mark or cause.key}"
         for cause, signs in found.explained
     ]
 
@@ -278,6 +286,8 @@ def _span(cause: CauseSeen) -> str:
 
 
 def _percent(chance: float) -> str:
+    if 0 < chance < LEAST:
+        return f"under {LEAST * 100:g} %"
     return f"{chance * 100:.0f} %" if chance >= 0.095 or chance == 0 else f"{chance * 100:.1f} %"
 
 

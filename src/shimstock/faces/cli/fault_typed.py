@@ -164,9 +164,11 @@ def _at_hand(book: Book, row: FaultSearch | None, typed: Typed) -> AtHand:
     """Who is there by the search, and by what was typed instead."""
     from shimstock.trade.faults.at_hand import AtHand
     from shimstock.workshop.fault_search.view import at_hand_of
-    from shimstock.workshop.fault_search.words import find_tools
+    from shimstock.workshop.fault_search.words import check_people, find_tools
 
     here = at_hand_of(row)
+    if typed.people is not None:
+        check_people(typed.people)
     return AtHand(
         here.people if typed.people is None else typed.people,
         here.young if typed.young is None else typed.young,

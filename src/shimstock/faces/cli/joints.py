@@ -44,6 +44,9 @@ def open_(
     thickness: Annotated[
         str | None, typer.Option(metavar="SIZE", help="Of the old gasket, as measured.")
     ] = None,
+    meant: Annotated[
+        bool, typer.Option("--meant", help="Keep them although the book has others.")
+    ] = False,
 ) -> Answer:
     """Open joints; what can hurt is shown first."""
     from shimstock.workshop import acts
@@ -61,6 +64,7 @@ def open_(
                     path=with_way,
                     bolts_out=bolts,
                     thickness_found=thickness,
+                    meant=meant,
                 )
             )
     return Answer(

@@ -170,7 +170,7 @@ MANY, FEW = 12, 8
 _SAY = {
     "TyperException": _usage,
     "NotFound": _not_found,
-    "SlippedDigit": _slipped,
+    "HardlyMeant": _slipped,
     "NotUnderstood": _not_understood,
     "NotPossible": _not_possible,
     "Refused": _refused,

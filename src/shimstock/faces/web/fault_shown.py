@@ -10,11 +10,13 @@ from shimstock.faces.web.chances import Bar, bar, percent
 from shimstock.trade.faults.learned import Count, learned_prior
 from shimstock.trade.faults.ranking import SAMPLED
 from shimstock.trade.machine.book import Book
+from shimstock.trade.machine.faults import Cause
 from shimstock.workshop.fault_search.counts import counts
 from shimstock.workshop.fault_search.pick import (
     SignToPick,
     brought_on_by_word,
     found_by_word,
+    nearest_by_word,
     picking,
 )
 from shimstock.workshop.fault_search.seen import (
@@ -85,10 +87,15 @@ class Group:
 
 @dataclass(frozen=True)
 class Named:
-    """A cause by its key and name."""
+    """A cause by its key, name and mark."""
 
     key: str
     name: str
+    mark: str
+
+
+def _named(causes: Mapping[str, Cause], key: str) -> Named:
+    return Named(key, causes[key].name, causes[key].mark or "")
 
 
 @dataclass(frozen=True)
@@ -233,18 +240,30 @@ class Shown:
 
     @cached_property
     def by_word(self) -> tuple[Choice, ...]:
-        """The signs that have the words; where none has, those whose causes have them."""
-        found = self._have_words or brought_on_by_word(self.book, self.words)
-        return tuple(map(self._choice, found))
+        """The signs that have the words, or whose causes have them, or that have most of them."""
+        return tuple(map(self._choice, self._have_words or self._by_cause or self._nearest))
 
     @property
     def by_cause(self) -> bool:
         """Whether the words are in no sign, yet in causes of the signs shown."""
-        return bool(self.by_word) and not self._have_words
+        return not self._have_words and bool(self._by_cause)
+
+    @property
+    def nearest(self) -> bool:
+        """Whether only some of the words are in the signs shown."""
+        return not self._have_words and not self._by_cause and bool(self._nearest)
 
     @cached_property
     def _have_words(self) -> tuple[SignToPick, ...]:
         return found_by_word(self.book, self.words)
+
+    @cached_property
+    def _by_cause(self) -> tuple[SignToPick, ...]:
+        return brought_on_by_word(self.book, self.words)
+
+    @cached_property
+    def _nearest(self) -> tuple[SignToPick, ...]:
+        return nearest_by_word(self.book, self.words)
 
     @cached_property
     def known(self) -> tuple[ToldSeen, ...]:
@@ -297,7 +316,7 @@ class Shown:
         """Every check that can be done, the best first."""
         causes = self.book.causes
         return tuple(
-            Offered(each, tuple(Named(key, causes[key].name) for key in each.settles))
+            Offered(each, tuple(_named(causes, key) for key in each.settles))
             for each in self.search.offers
         )
 
@@ -319,12 +338,12 @@ class Shown:
 
     @cached_property
     def was_it(self) -> str:
-        """The cause offered as what was found: as it was typed, confirmed here, or likeliest."""
+        """The cause offered as what was found: typed, led to by a link, or confirmed here."""
         here = [
             each.key for each in self.told if each.about.startswith(CAUSE) and each.said is True
         ]
-        typed = [key for key in (self.typed.get("cause"),) if key]
-        return next(iter([*typed, *here, *(each.seen.key for each in self.likely)]), "")
+        named = [self.typed.get("cause", ""), self.asked.get("found", "")]
+        return next(iter([key for key in (*named, *here) if key]), "")
 
     @cached_property
     def likely_found(self) -> tuple[Found, ...]:

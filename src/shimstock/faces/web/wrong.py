@@ -11,9 +11,8 @@ from django.shortcuts import render
 
 from shimstock.faces.web.asked import Asked
 from shimstock.trade.machine.sheet import BookErrors
-from shimstock.trade.measure.take import SlippedDigit
 from shimstock.trade.numbers.not_possible import NotPossible
-from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.not_understood import HardlyMeant, NotUnderstood
 from shimstock.trade.reach.target import UnknownName
 from shimstock.workshop.refused import NotFound, Refused
 from shimstock.workshop.sending import ChangedMeanwhile, Content, SentOtherwise
@@ -45,7 +44,7 @@ class Wrong:
 def explained(error: Exception) -> Wrong | None:
     """Say in words what an error means; None for one that nobody foresaw."""
     match error:
-        case SlippedDigit():
+        case HardlyMeant():
             said = f"{error.typed.strip()} {error.wrong}."
             return Wrong((said,), tuple(error.would_do), slip=True)
         case NotUnderstood():

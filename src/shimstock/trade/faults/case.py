@@ -24,7 +24,9 @@ class Case:
     """What a case file says.
 
     checks: each with all the joints that must be open for it. joints: minutes of each.
-    told: what was observed, and reported where it was not observed.
+    told: what was observed, and reported where it was not observed. complaint: the findings that
+    were reported as seen, whose causes are looked for; empty where none was, and then the causes of
+    all that was observed are.
     """
 
     network: Network
@@ -32,6 +34,12 @@ class Case:
     joints: Mapping[str, float]
     told: Told
     open_now: frozenset[str] = frozenset()
+    complaint: frozenset[str] = frozenset()
+
+    @property
+    def about(self) -> frozenset[str] | None:
+        """The findings of the complaint that still stand; None where there are none."""
+        return frozenset(key for key in self.complaint if self.told.findings[key]) or None
 
     def minutes(self, check: str) -> float:
         """Minutes of a check, with those of the joints that are still closed."""
@@ -69,11 +77,13 @@ def next_check(case: Case, ranking: Ranking) -> NextCheck | None:
     what was seen go on by their chance a minute.
     """
     left = offered(case)
-    search = next_checks(case.network, case.told, left, case.joints, case.open_now)
+    search = next_checks(
+        case.network, case.told, left, case.joints, case.open_now, about=case.about
+    )
     if search.offers:
         first = search.offers[0]
         return NextCheck(first.check, case.minutes(first.check), first.expected)
-    suspects = suspected(case.network, case.told)
+    suspects = suspected(case.network, case.told, case.about)
     order = by_chance_a_minute(ranking, left, case.joints, case.open_now, suspects)
     return NextCheck(order[0][0], case.minutes(order[0][0])) if order else None
 
@@ -167,6 +177,7 @@ def _case(data: dict[str, Any]) -> Case:
         joints={each["id"]: each["minutes"] for each in data.get("joints", ())},
         told=Told(reported | data.get("observed", {})),
         open_now=frozenset(data.get("open", ())),
+        complaint=frozenset(key for key, seen in reported.items() if seen),
     )
 
 

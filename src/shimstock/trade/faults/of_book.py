@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from shimstock.trade.faults.network import Check, Finding, Network, Spread, Told
 from shimstock.trade.machine.book import Book, Cause, Figure, Sign
 
 CAUSE, SIGN, OPEN = "cause:", "sign:", "open:"
 """Before the key of a check: the check of a cause, looking at a sign, opening up for a part."""
+TURNING = frozenset({"running", "driving"})
+"""Dangers of an engine that turns."""
 OTHERWISE = {"cranking": "running", "running": "cranking"}
 LOOKING = 5.0
 """Minutes to look at a part once it is in reach. Common practice, no source."""
@@ -40,7 +42,7 @@ def checks_of(book: Book) -> dict[str, Check]:
                 joints=frozenset(sign.open),
                 needs=sign.needs,
                 dangers=sign.dangers,
-                engine=sign.when is not None,
+                engine=_turns(sign.when, sign.dangers),
             )
     return found
 
@@ -98,8 +100,13 @@ def _check_of_cause(key: str, cause: Cause) -> Check:
         hands=check.hands,
         needs=check.needs,
         dangers=check.dangers,
-        engine=check.when is not None,
+        engine=_turns(check.when, check.dangers),
     )
+
+
+def _turns(when: str | None, dangers: Iterable[str]) -> bool:
+    """Whether the engine must turn: as the book says, or as the dangers do in a book of before."""
+    return when is not None or not TURNING.isdisjoint(dangers)
 
 
 def free_signs(

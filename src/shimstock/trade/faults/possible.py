@@ -63,12 +63,10 @@ def possible(posed: Posed, seed: int = 1) -> Possible:
     import numpy as np
 
     order = plan(posed, exact.REACH)
-    tied = tuple(cause for cause in posed.there if cause not in set(order.alone))
+    tied = tuple(tied_together(posed, order).there)
     alone = {cause: share(posed, cause) for cause in order.alone}
     if len(tied) <= ALL_OF_THEM:
-        return _weighed(
-            tied, np.array(list(product((False, True), repeat=len(tied)))), posed, alone
-        )
+        return _weighed(tied, posed, alone, LEFT_OUT)
     if order.cells <= exact.REACH:
         drawn = _drawn(posed, order, tied, np.random.default_rng(seed))
     else:
@@ -79,11 +77,24 @@ def possible(posed: Posed, seed: int = 1) -> Possible:
     return Possible(tied, there, times / times.sum(), alone)
 
 
+def of_every_machine(posed: Posed, order: Plan) -> dict[str, float]:
+    """The chances of the causes with every machine written down: for few causes, much seen.
+
+    Raises CannotBe where what was told cannot all be true.
+    """
+    alone = {cause: share(posed, cause) for cause in order.alone}
+    every = _weighed(tuple(tied_together(posed, order).there), posed, alone, 0.0)
+    chances = (float(chance) for chance in every.weight @ every.there)
+    return alone | dict(zip(every.causes, chances, strict=True))
+
+
 def _weighed(
-    tied: tuple[str, ...], there: Flags, posed: Posed, alone: dict[str, float]
+    tied: tuple[str, ...], posed: Posed, alone: dict[str, float], left_out: float
 ) -> Possible:
+    """Every machine of the tied causes, but for those that weigh less than a share of the most."""
     import numpy as np
 
+    there: Flags = np.array(list(product((False, True), repeat=len(tied))), dtype=bool)
     there = there.reshape(2 ** len(tied), len(tied))
     weight: Floats = np.ones(len(there))
     for column, cause in enumerate(tied):
@@ -97,7 +108,7 @@ def _weighed(
         if not weight.max() > 0:
             raise CannotBe(NOT_ALL_TRUE)
         weight /= weight.max()  # many findings would come to less than a float can hold
-    kept = weight > LEFT_OUT * weight.max()
+    kept = weight > left_out * weight.max()
     return Possible(tied, there[kept], weight[kept] / weight[kept].sum(), alone)
 
 

@@ -9,6 +9,8 @@ from shimstock.trade.faults.network import CannotBe, Network, Told
 from shimstock.trade.faults.plan import plan, tied_together
 from shimstock.trade.faults.posed import pose, share
 
+WRITTEN_OUT = 16
+"""Up to so many tied causes every machine is written down where tables would hold too much."""
 EXACT, SAMPLED = "exact", "sampled"
 AT_ITS_PRIOR = 1.02
 """A cause whose odds are not raised by more than this factor has nothing speaking for it."""
@@ -48,7 +50,8 @@ def rank(network: Network, told: Told) -> Ranking:
 
     Raises CannotBe for unknown names, and where what was told cannot all be true.
     Source: noisy-OR with leaks, Pearl 1988; exact by a frontier of explained findings, all terms
-    positive, unlike the sum over subsets of Heckerman 1989.
+    positive, unlike the sum over subsets of Heckerman 1989. Past its reach few causes are counted
+    out machine by machine, and more are drawn.
 
     >>> from shimstock.trade.faults.network import Finding
     >>> network = Network({"key": 0.03, "gear": 0.03}, {"rock": Finding(0.01, {"gear": 0.8})})
@@ -64,6 +67,10 @@ def rank(network: Network, told: Told) -> Ranking:
     order = plan(posed, exact.REACH)
     if order.cells <= exact.REACH:
         return _ranked(network, exact.solve(posed, order).chances)
+    if len(posed.there) - len(order.alone) <= WRITTEN_OUT:
+        from shimstock.trade.faults.possible import of_every_machine
+
+        return _ranked(network, of_every_machine(posed, order))
     from shimstock.trade.faults.drawn import draw
 
     drawn = draw(tied_together(posed, order))

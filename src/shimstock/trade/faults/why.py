@@ -16,6 +16,8 @@ STRONGLY, PLAINLY = 10.0, 3.0
 Source: the grades of Jeffreys, Theory of Probability, appendix B (3.2, 10, …), rounded; from
 memory.
 """
+MOST, LEAST = 1000.0, 0.001
+"""Factors past these are told as such: nobody means more."""
 SURE = 1e-12
 """Odds are taken no nearer to certainty than this."""
 AS_LIKELY = 1e-9
@@ -29,7 +31,8 @@ class Speaks:
     told: the finding or the other cause. said: as it was told. factor: on the odds of the cause,
     all else as told; below 1 it speaks against. direct: whether the cause brings it on. explains:
     findings seen that the cause would explain, and that this cause, or one that this finding points
-    to, would explain as well. excludes: whether the two causes cannot be there together.
+    to, would explain as well. excludes: whether the two causes cannot be there together. settles:
+    whether it is the cause itself, called there or not.
     """
 
     told: str
@@ -39,6 +42,7 @@ class Speaks:
     direct: bool = False
     explains: tuple[str, ...] = ()
     excludes: bool = False
+    settles: bool = False
 
     @property
     def grade(self) -> str:
@@ -128,6 +132,7 @@ def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
                 direct=not is_cause and cause in _brought_on_by(network, key),
                 explains=_explains(network, told, key, is_cause, cause),
                 excludes=is_cause and _exclude(network, key, cause),
+                settles=is_cause and key == cause,
             )
             for key, is_cause, less in without
         ]
@@ -138,7 +143,10 @@ def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
 
 def in_words(speaks: Speaks, names: Mapping[str, str]) -> str:
     """One line for a person; names: of findings and causes, by their keys."""
-    line = f"{names[speaks.told]}, {_as_told(speaks)}: {speaks.grade}"
+    name = f"{names[speaks.told]}, {_as_told(speaks)}"
+    if speaks.settles:
+        return f"{name}: that settles it"
+    line = f"{name}: {speaks.grade}"
     if speaks.nothing or speaks.direct:
         return line
     if speaks.excludes and speaks.said:
@@ -146,6 +154,19 @@ def in_words(speaks: Speaks, names: Mapping[str, str]) -> str:
     if not speaks.explains:
         return line
     return f"{line}; {_how(speaks)}: {', '.join(names[key] for key in speaks.explains)}"
+
+
+def factor_in_words(factor: float) -> str:
+    """A factor on the odds as people read it: two digits, and past a thousand no number.
+
+    >>> factor_in_words(4.04), factor_in_words(160.0), factor_in_words(0.0123)
+    ('×4', '×160', '×0.012')
+    >>> factor_in_words(6.9e11), factor_in_words(2.18e-11)
+    ('×1000 or more', 'less than ×0.001')
+    """
+    if factor >= MOST:
+        return "×1000 or more"
+    return "less than ×0.001" if factor < LEAST else f"×{float(f'{factor:.2g}'):g}"
 
 
 def what_would_change(

@@ -8,6 +8,7 @@ from difflib import get_close_matches
 
 from shimstock.trade.machine.book import Book, Datum, Figure, Joint, Train
 from shimstock.trade.machine.data import KNOWN, PLAIN, WORDS
+from shimstock.trade.machine.faults import Check, Sign
 from shimstock.trade.machine.sheet import Path
 from shimstock.trade.machine.texts import same_kind
 from shimstock.trade.numbers.quantity import kind
@@ -261,6 +262,7 @@ def _causes(book: Book, named: Named) -> Iterator[Finding]:
             yield from _missing((*here, "part"), cause.part, "parts", named["parts"])
         for joint in cause.check.open:
             yield from _missing((*here, "check", "open"), joint, "joints", named["joints"])
+        yield from _closed((*here, "check"), cause.check, named)
         yield from _dangers((*here, "check", "dangers"), cause.check.dangers, book)
         for field, names in (("figures", cause.figures), ("shown-by", cause.shown_by)):
             for figure in names:
@@ -279,6 +281,36 @@ def _dangers(path: Path, words: Iterable[str], book: Book) -> Iterator[Finding]:
         yield from _missing(path, word, "danger words of the cautions", known)
 
 
+def _closed(here: Path, looked: Check | Sign, named: Named) -> Iterator[Finding]:
+    for joint in looked.closed:
+        yield from _missing((*here, "closed"), joint, "joints", named["joints"])
+        if joint in looked.open:
+            would = "leave it in one of the two"
+            yield ((*here, "closed"), joint, "is to be open and closed at once", would)
+
+
+def engine_needed(book: Book) -> Iterator[Finding]:
+    """Checks and signs with the dangers of a running engine that do not say that it must run.
+
+    Asked of a book that is written or taken anew, not of the copies that machines keep from before.
+    """
+    for key, cause in book.causes.items():
+        yield from _when(("causes", key, "check"), cause.check)
+    for key, sign in book.signs.items():
+        yield from _when(("signs", key), sign)
+
+
+def _when(here: Path, looked: Check | Sign) -> Iterator[Finding]:
+    """What has the dangers of a running engine is never offered on one that stands in pieces."""
+    path: Path = (*here, "dangers")
+    if "driving" in looked.dangers and looked.when != "running":
+        would = "add 'when: running', or take 'driving' out and look with the machine standing"
+        yield (path, "driving", "is a danger only while the machine is driven", would)
+    elif "running" in looked.dangers and looked.when is None:
+        would = "add 'when: running' or 'cranking', or take 'running' out and look with it standing"
+        yield (path, "running", "is a danger only while the engine turns", would)
+
+
 def _signs(book: Book, named: Named) -> Iterator[Finding]:
     measures = named["figures"] | named["settings"]
     for key, sign in book.signs.items():
@@ -293,6 +325,7 @@ def _signs(book: Book, named: Named) -> Iterator[Finding]:
             yield from _missing((*here, "figure"), sign.figure, "figures or settings", measures)
         for joint in sign.open:
             yield from _missing((*here, "open"), joint, "joints", named["joints"])
+        yield from _closed(here, sign, named)
         yield from _dangers((*here, "dangers"), sign.dangers, book)
 
 

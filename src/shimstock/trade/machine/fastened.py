@@ -18,7 +18,7 @@ def fastened_by(joint: Joint) -> str:
 
 def tightened(joint: Joint) -> list[str]:
     """What to tighten a joint by, as a line; nothing where the book gives no torque."""
-    if not any(each.torque for each in joint.fasteners):
+    if not joint.has_torque:
         return []
     return [f"Fastened by {fastened_by(joint)}; the maker's figure goes before it."]
 

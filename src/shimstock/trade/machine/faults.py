@@ -22,6 +22,7 @@ class Check(Entry):
     do: str
     minutes: Minutes
     open: Names = ()
+    closed: Names = Field((), description="Joints that must be closed for it: to fill, to rock.")
     hands: int = Field(1, ge=1, description="People needed.")
     needs: Names = Field((), description="What must be at hand: gauge, dial, timing light.")
     dangers: Names = Field((), description="Danger words that call up cautions.")
@@ -67,8 +68,10 @@ class Sign(Entry):
     mark: str | None = None
     said: str | None = Field(None, description="How a person says it.")
     where: str | None = Field(None, description="The part at which it shows.")
-    when: Literal["cranking", "running"] | None = Field(
-        None, description="Shows only on an engine that will not fire, or only on one that runs."
+    when: Literal["cranking", "running", "turning"] | None = Field(
+        None,
+        description="Shows only on an engine that will not fire, only on one that runs, or on both "
+        "as long as it turns.",
     )
     leak: float = Field(0.02, ge=0, lt=1, description="Chance of a reason that is not listed.")
     causes: dict[str, Literal["strong", "medium", "weak"] | float] = Field(default_factory=dict)
@@ -77,6 +80,7 @@ class Sign(Entry):
     )
     minutes: Minutes = Field(0.0, description="What it takes to look; nothing, as a rule.")
     open: Names = Field((), description="Joints that must be open to look.")
+    closed: Names = Field((), description="Joints that must be closed for it to show.")
     needs: Names = Field((), description="What must be at hand to look: a gauge, a meter.")
     dangers: Names = Field((), description="Danger words that call up cautions.")
     page: int | str | None = Field(None, description="Where its weights are from; else stand-ins.")

@@ -118,3 +118,8 @@ class Joint(Entry):
     def bolts(self) -> int:
         """How many fastenings must be in the bag."""
         return sum(fastening.count for fastening in self.fasteners)
+
+    @property
+    def has_torque(self) -> bool:
+        """Whether the book says how tight any of its fastenings goes."""
+        return any(fastening.torque for fastening in self.fasteners)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from itertools import chain
 from typing import Any, NamedTuple
 
 from pydantic import ValidationError
@@ -21,7 +22,7 @@ from shimstock.trade.machine.book import (
     Sign,
     Train,
 )
-from shimstock.trade.machine.crosscheck import crosscheck
+from shimstock.trade.machine.crosscheck import crosscheck, engine_needed
 from shimstock.trade.machine.explain import explain, fields_of, problem
 from shimstock.trade.machine.merge import lay_over
 from shimstock.trade.machine.sheet import BookErrors, Problem, Sheet, line_of, read_sheet
@@ -49,12 +50,13 @@ def read_book(
     *,
     starter: Callable[[str], str] = starter_text,
     names: Callable[[], Iterable[str]] = starter_names,
+    kept: bool = False,
 ) -> Book:
     """Read a book's text, laid over the starter that it extends.
 
     text: YAML. name: the file's name, for messages.
     starter: the text of a starter, by its name; names: those there are. Without them, the starters
-    that come with the program.
+    that come with the program. kept: it was taken before, and is not held to rules that came since.
     Raises BookErrors with every problem found: file, line, what stands there, what would do.
     """
     starters = _Starters(starter, names)
@@ -67,7 +69,8 @@ def read_book(
     book = _whole(sheet, entries, name, problems)
     if book is not None and not _misshapen(sheet):
         named = {section: _keys(sheet.data.get(section)) for section in SECTIONS}
-        for path, found, wrong, would in crosscheck(book, named):
+        found_wrong = chain(crosscheck(book, named), () if kept else engine_needed(book))
+        for path, found, wrong, would in found_wrong:
             problems.append(problem(sheet, name, path, found, wrong, would))
     if problems or book is None:
         raise BookErrors(problems)

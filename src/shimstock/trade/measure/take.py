@@ -12,7 +12,8 @@ from shimstock.trade.measure.plausible import limit_band, plausible
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.numbers.instruments import Instrument, named
 from shimstock.trade.numbers.limits import Range
-from shimstock.trade.numbers.quantity import NotUnderstood, convert, parse, show
+from shimstock.trade.numbers.not_understood import HardlyMeant, NotUnderstood
+from shimstock.trade.numbers.quantity import convert, parse, show
 from shimstock.trade.numbers.slips import Slip, slips
 from shimstock.trade.numbers.typed_number import split_number, tidy
 from shimstock.trade.numbers.unit_names import find
@@ -28,7 +29,7 @@ INTO_A_GAP = ("feeler", "crushable", "gauge strip", "dial")
 """What reads a clearance directly, as a book names it; the first where it names none of them."""
 
 
-class SlippedDigit(NotUnderstood):
+class SlippedDigit(HardlyMeant):
     """A reading that its figure can hardly have, with what was likely meant."""
 
     def __init__(self, typed: str, wrong: str, likely: tuple[Slip, ...], unit: str) -> None:
@@ -73,6 +74,27 @@ def understand(
     return Reading(figure_key, tuple(typed), values, unit, gauge, meant, each)
 
 
+def check_plausible(
+    figure: Figure, typed: str, value: float, *, near: float | None = None, place: str = ""
+) -> None:
+    """Refuse a value, in the figure's unit, that the figure can hardly have.
+
+    near: the value expected. place: where it was read, for the message. What is not known to be
+    impossible passes. Raises SlippedDigit.
+    """
+    bounds, unit = plausible(figure), figure.measured_in
+    if bounds is None or bounds.low is None or bounds.high is None or bounds.holds(value):
+        return
+    band = limit_band(figure)
+    likely = slips(value, unit, bounds.low, bounds.high, typed=typed, near=near, band=band)
+    wrong = (
+        f"{f'at {place} ' if place else ''}lies outside {show(bounds.low, unit)} to "
+        f"{show(bounds.high, unit)}, which {with_article(figure.name)} can hardly leave: "
+        "a slipped digit? If it is meant, say so"
+    )
+    raise SlippedDigit(typed, wrong, tuple(likely), unit)
+
+
 def in_unit(instrument: Instrument, unit: str) -> Instrument:
     """The same instrument, its resolution and error told in another unit."""
     if instrument.unit == unit:
@@ -114,17 +136,10 @@ def _refuse_slips(
 ) -> None:
     read = [value for value in values if value is not None and bounds.holds(value)]
     aim = near if near is not None else (median(read) if read else None)
-    unit, band = figure.measured_in, limit_band(figure)
     for at, (text, value) in enumerate(zip(typed, values, strict=True)):
-        if value is None or bounds.holds(value) or bounds.low is None or bounds.high is None:
-            continue
-        likely = slips(value, unit, bounds.low, bounds.high, typed=text, near=aim, band=band)
-        place = f" at {figure.at.labels[at]}" if figure.at else ""
-        wrong = (
-            f"{place} lies outside {show(bounds.low, unit)} to {show(bounds.high, unit)}, which "
-            f"{with_article(figure.name)} can hardly leave: a slipped digit? If it is meant, say so"
-        )
-        raise SlippedDigit(text, wrong.strip(), tuple(likely), unit)
+        if value is not None:
+            place = figure.at.labels[at] if figure.at else ""
+            check_plausible(figure, text, value, near=aim, place=place)
 
 
 def _refuse_strays(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 
 from shimstock.trade.machine.book import Book, Link, Train
@@ -56,7 +56,11 @@ def rock(
         gauge=gauge_of(book, train, within),
         ways=ways or {},
     )
-    found = TrainFound(_total(book, train, readings), links, plays)
+    known = {
+        *(link.name for link in links if link.judged),
+        *(link.name for link, play in zip(train.links, plays.links, strict=False) if play.parted),
+    }
+    found = TrainFound(_total(book, train, readings, known), links, plays)
     return replace(found, expected=when_put_right(book, train_key, found))
 
 
@@ -85,7 +89,10 @@ def _gasket_in_book(book: Book, train: Train, unit: str) -> float | None:
     return None
 
 
-def _total(book: Book, train: Train, readings: Sequence[Reading | None]) -> Judged | None:
+def _total(
+    book: Book, train: Train, readings: Sequence[Reading | None], parted: Collection[str]
+) -> Judged | None:
+    """The verdict on the whole; parted: names of links told apart by holding or reading them."""
     whole = readings[0]
     if whole is None:
         return None
@@ -97,7 +104,7 @@ def _total(book: Book, train: Train, readings: Sequence[Reading | None]) -> Judg
         symbol=got.symbol,
         gauge=got.gauge,
     )
-    return as_a_sum(book, judged) if judged.verdict in DOUBTFUL else judged
+    return as_a_sum(train, judged, parted) if judged.verdict in DOUBTFUL else judged
 
 
 def _link(

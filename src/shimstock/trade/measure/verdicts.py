@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from shimstock.trade.machine.book import Book, Figure
+from shimstock.trade.machine.book import Book, Figure, Train
 from shimstock.trade.machine.state import FigureKey, VerdictNow
 from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.at_size import at_size
@@ -13,9 +13,13 @@ from shimstock.trade.measure.bore import at_place, largest, mean, out_of_round, 
 from shimstock.trade.measure.clearance import clearance
 from shimstock.trade.measure.judge import Judged, judge, margin
 from shimstock.trade.measure.measured import Measured
+from shimstock.trade.measure.named import listed
 from shimstock.trade.measure.pair import TOGETHER, compare
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.numbers.working import Working
+
+HOLD_EACH = "Hold one shaft after another and read again: what goes away belongs behind it"
+"""What settles where the play of a train is."""
 
 Readings = Mapping[FigureKey, Reading]
 
@@ -227,7 +231,10 @@ def _judged(book: Book, key: FigureKey, value: Measured, reading: Reading | None
     )
     if value.place:
         judged = replace(judged, says=f"{judged.says} ({value.place})")
-    return as_a_sum(book, judged) if judged.beyond and not _adjusted(book, figure_key) else judged
+    if not judged.beyond or _adjusted(book, figure_key):
+        return judged
+    train = next((each for each in book.trains.values() if each.figure == figure_key), None)
+    return as_a_sum(train, judged) if train else judged
 
 
 def _adjusted(book: Book, figure: str) -> bool:
@@ -235,22 +242,34 @@ def _adjusted(book: Book, figure: str) -> bool:
     return any(each.adjusted for each in book.trains.values() if each.figure == figure)
 
 
-def as_a_sum(book: Book, judged: Judged) -> Judged:
-    """A verdict on the play of a whole train, which by itself never calls a part worn."""
-    train = next((each for each in book.trains.values() if each.figure == judged.figure), None)
-    if train is None:
-        return judged
-    places = ", ".join(link.name for link in train.links)
-    which = f"the whole does not tell which of its {len(train.links)} places it is in"
+def as_a_sum(train: Train, judged: Judged, parted: Collection[str] = ()) -> Judged:
+    """A verdict on the play of a whole train, which by itself never calls a part worn.
+
+    parted: names of the links that holding or reading tells from the others.
+    """
+    names = [link.name for link in train.links]
     says = judged.says.replace(str(Verdict.WORN_OUT), "too much in all")
-    alone = f"It is the play of {places} together: by itself it calls none of them worn."
+    alone = f"It is the play of {', '.join(names)} together: by itself it calls none of them worn."
     return replace(
         judged,
         how=lambda: _with_note(judged.working, alone),
         verdict=Verdict.BORDERLINE,
-        says=f"{says}; {which}",
-        settles="Hold one shaft after another and read again: what goes away belongs behind it",
+        says=f"{says}; {_where_it_is(names, parted)}",
+        settles="" if parted and {*names} <= {*parted} else HOLD_EACH,
     )
+
+
+def _where_it_is(names: Sequence[str], parted: Collection[str]) -> str:
+    """What is known of where the play of a train is: of all its links, by name, or of some."""
+    if len(names) == 1:
+        return f"it is the play of {names[0]} alone"
+    if not parted:
+        return f"the whole does not tell which of its {len(names)} places it is in"
+    left = [name for name in names if name not in parted]
+    if not left:
+        return f"each of its {len(names)} places is parted from the others"
+    known = [name for name in names if name in parted]
+    return f"parted from the others: {listed(known, 'and')}; not yet parted: {listed(left, 'and')}"
 
 
 def _with_note(working: Working, text: str) -> Working:

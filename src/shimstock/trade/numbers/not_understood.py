@@ -14,3 +14,7 @@ class NotUnderstood(ValueError):
 
     def __reduce__(self) -> tuple[type, tuple[str, str, tuple[str, ...]]]:
         return (NotUnderstood, (self.typed, self.wrong, self.would_do))
+
+
+class HardlyMeant(NotUnderstood):
+    """Something that can be read, and can hardly be so; it is kept where one says it is meant."""

@@ -67,7 +67,8 @@ def why_not_close(
         *_settled(now, joint),
         *_gaskets(entry, {*state.gaskets_ready, *gaskets}),
         *_faces(entry, state, faces_clean),
-        *_bolts(entry, state, bolts),
+        *_not_counted(entry, state, bolts),
+        *counts_apart(entry, state, bolts),
         *_questions(now, entry),
     )
 
@@ -124,23 +125,36 @@ def _faces(entry: Joint, state: JointNow, said_clean: bool) -> Iterator[Reason]:
         yield Reason(entry.name, "faces are not clean", "clean both faces and say so")
 
 
-def _bolts(entry: Joint, state: JointNow, counted: int | None) -> Iterator[Reason]:
-    out = state.bolts_out if state.bolts_out is not None else entry.bolts
-    ready = counted if counted is not None else state.bolts_ready
+def _not_counted(entry: Joint, state: JointNow, counted: int | None) -> Iterator[Reason]:
+    out, ready = _counts(entry, state, counted)
+    if out and ready is None:
+        would = f"count the bag: {out} should be in it"
+        yield Reason(entry.name, "fastenings are not counted", would, hard=True)
+
+
+def counts_apart(entry: Joint, state: JointNow, counted: int | None = None) -> Iterator[Reason]:
+    """Why a joint may not be closed, of what came off, against the book and the bag.
+
+    counted: fastenings counted just now.
+    """
+    out, ready = _counts(entry, state, counted)
     if out < entry.bolts:
         would = "look whether one is missing, or say why it has fewer"
         yield Reason(entry.name, f"{out} came off where the book has {entry.bolts}", would)
-    if not out:
+    if not out or ready is None:
         return
-    if ready is None:
-        would = f"count the bag: {out} should be in it"
-        yield Reason(entry.name, "fastenings are not counted", would, hard=True)
-    elif ready < out:
+    if ready < out:
         would = "look in the casting and the wash, or put a new one in the bag"
         yield Reason(entry.name, f"{ready} where {out} came off", would, hard=True)
     elif ready > out:
         would = "find out which joint the others belong to"
         yield Reason(entry.name, f"{ready} where {out} came off", would, hard=True)
+
+
+def _counts(entry: Joint, state: JointNow, counted: int | None) -> tuple[int, int | None]:
+    """How many came off, and how many lie ready; None where nobody has counted those."""
+    out = state.bolts_out if state.bolts_out is not None else entry.bolts
+    return out, counted if counted is not None else state.bolts_ready
 
 
 def _questions(now: MachineNow, entry: Joint) -> Iterator[Reason]:

@@ -58,6 +58,18 @@ def cautions_due(book: Book, joints: Iterable[str]) -> tuple[CautionDue, ...]:
     return tuple(each for each in due if each.joints)
 
 
+def open_before(now: MachineNow, joint: str) -> tuple[str, ...]:
+    """Joints that stand open before a joint and before one another, in the book's order."""
+    found: set[str] = set()
+    ahead = [joint]
+    while ahead:
+        needs = now.book.joints[ahead.pop()].needs
+        new = {key for ways in needs for way in ways for key in way} & now.open_joints - found
+        found |= new
+        ahead += new
+    return tuple(key for key in now.book.joints if key in found)
+
+
 def _calls(book: Book, joint: str, caution: Caution) -> bool:
     return not set(caution.dangers).isdisjoint(book.joints[joint].dangers)
 

@@ -30,6 +30,9 @@ class Move(NamedTuple):
 SHUT = frozenset({J.SEALED, J.TORQUED, J.LEAK_CHECKED, J.WEEPING, J.LEAKING})
 """Joint states that somebody here has brought about by closing, or seen since."""
 
+LEAK_SEEN = frozenset({J.LEAK_CHECKED, J.WEEPING, J.LEAKING})
+"""What a leak check brings a joint into."""
+
 JOINT_MOVES: dict[JointWord, Move] = {
     J.UNDISTURBED: Move("leave", {J.TO_BE_OPENED}),
     J.TO_BE_OPENED: Move("plan", {J.UNDISTURBED, *SHUT}),
@@ -88,11 +91,23 @@ def may_move_joint(now: MachineNow, joint: str, to: JointWord) -> tuple[Reason, 
     word = now.joint(joint).word
     if reason := _not_in_table(name, word, to, JOINT_MOVES):
         return (reason,)
+    if to in LEAK_SEEN and torque_due(now, joint):
+        would = "tighten it to the figure and write down the torque first"
+        why = "is sealed, and not torqued yet: a leak check would prove nothing"
+        return (Reason(name, why, would, hard=True),)
     if to in OPEN_WORDS and word not in OPEN_WORDS:
         return why_not_open(now, joint)
     if to not in OPEN_WORDS and word in OPEN_WORDS:
         return why_not_close(now, joint)
     return ()
+
+
+def torque_due(now: MachineNow, joint: str) -> bool:
+    """True where a joint is closed and not yet written down as torqued, and the book has a torque.
+
+    Raises UnknownName for a joint the book does not know.
+    """
+    return joint_of(now.book, joint).has_torque and now.joint(joint).word is J.SEALED
 
 
 def may_move_piece(now: MachineNow, part: str, piece: str, to: PartWord) -> tuple[Reason, ...]:

@@ -9,6 +9,7 @@ from shimstock.workshop import rests, rules
 from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row, uncover
 from shimstock.workshop.find import find_joint
 from shimstock.workshop.ledger import Pen, writing
+from shimstock.workshop.miscounted import opening_to_undo, with_way_back
 from shimstock.workshop.models import DiaryEntry, JointState, Machine
 from shimstock.workshop.now import joint_now
 from shimstock.workshop.refused import NotFound, refuse
@@ -112,7 +113,8 @@ def _seal(pen: Pen, row: JointState, dry: bool, reason: str) -> str:
         move(pen, row, JointWord.DRY_FITTED)
         return uncover(pen, row)
     ready = rules.with_joint(pen.now, row.joint, joint_now(row))
-    against = rules.why_not_close(ready, row.joint)
+    entry = opening_to_undo(pen.machine, ready, row.joint)
+    against = with_way_back(ready, row.joint, rules.why_not_close(ready, row.joint), entry)
     if not reason or any(each.hard for each in against):
         refuse(against)
     pen.rests_on |= rests.closing(ready, row.joint)

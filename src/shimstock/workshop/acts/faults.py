@@ -10,6 +10,7 @@ from shimstock.workshop.fault_search.words import (
     NOT_LOOKED,
     THERE,
     about_called,
+    check_people,
     find_about,
     find_cause,
     find_search,
@@ -39,7 +40,8 @@ def begin_search(
     """Begin a search for a fault.
 
     about: in words, such as "white smoke, will not catch". people, young, missing: as for
-    `set_at_hand`. Raises NotFound for an unknown tool, Refused for fewer than one person.
+    `set_at_hand`. Raises NotFound for an unknown tool, Refused for fewer people than
+    one or more than there can be.
     """
     _check_length("What the search is about", about)
     with writing("begin search", who=who, machine=machine, at=at) as pen:
@@ -83,7 +85,6 @@ def say_in_search(
         ]
         if not news:
             raise Refused(["That says nothing new; say what was seen, or what a check showed"])
-        pen.rests_on.add(row.place)
         pen.says = f"Search {row.number}: {'; '.join(news)}."
     return pen.entry
 
@@ -102,7 +103,7 @@ def set_at_hand(
 
     people: how many. young: a helper under age does them. missing: tools, as the book names them.
     Raises NotFound for an unknown tool or search; Refused where the search is ended, for fewer than
-    one person, or where nothing changes.
+    one person or more than there can be, or where nothing changes.
     """
     with writing("set at hand", who=who, machine=machine, at=at) as pen:
         row = _going_on(pen, search)
@@ -203,6 +204,7 @@ def _going_on(pen: Pen, number: int | None) -> FaultSearch:
 
 def _say(pen: Pen, row: FaultSearch, about: str, word: str) -> str:
     """Write down what is said, instead of what was; gives the word, "" where nothing is new."""
+    pen.rests_on.add(row.place)  # so that the search is not undone from under it
     here = pen.machine.said_in_searches.filter(search=row.number, about=about, withdrawn=False)
     older = here.first()
     if (older.said if older else NOT_LOOKED) == word:
@@ -220,8 +222,7 @@ def _say(pen: Pen, row: FaultSearch, about: str, word: str) -> str:
 def _lay_at_hand(
     book: Book, row: FaultSearch, people: int, young: bool, missing: Iterable[str]
 ) -> None:
-    if people < 1:
-        raise Refused([f"{people} people can check nothing; say how many are there, at least 1"])
+    check_people(people)
     row.people, row.young, row.missing = people, young, find_tools(book, missing)
 
 
@@ -233,7 +234,9 @@ def _at_hand_told(row: FaultSearch) -> str:
 
 
 def _check_length(what: str, text: str) -> None:
-    if len(text) > LONGEST or "\0" in text:
+    if "\0" in text:
+        raise Refused([f"{what} has a sign in it that no keyboard types; type it anew"])
+    if len(text) > LONGEST:
         raise Refused(
             [f"{what} has {len(text)} letters; at most {LONGEST}, and a note for the rest"]
         )

@@ -4,6 +4,7 @@ from datetime import datetime
 
 from shimstock.trade.machine.words import JointWord
 from shimstock.trade.numbers.quantity import parse
+from shimstock.trade.reach.came_off import refuse_unlikely
 from shimstock.workshop import rests, rules
 from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row
 from shimstock.workshop.find import find_joint
@@ -24,24 +25,25 @@ def open_joint(
     path: bool = False,
     bolts_out: int | None = None,
     thickness_found: str | None = None,
+    meant: bool = False,
     at: datetime | None = None,
 ) -> DiaryEntry:
     """Open a joint; with `path`, and before it all that must be open first.
 
     bolts_out: how many came out; the book's count if not given.
     thickness_found: of the old gasket, as measured, with its unit.
+    meant: keep more bolts than the book has, and a gasket far off the book's.
     Raises Refused where something must be open first, NotFound for an unknown joint,
-    NotUnderstood for a thickness that cannot be read.
+    NotUnderstood for a thickness that cannot be read, HardlyMeant for what is to be said as meant.
     """
     with writing("open", who=who, machine=machine, at=at) as pen:
         key = find_joint(pen.book, joint)
-        if thickness_found is not None:
-            parse(thickness_found, unit=UNITS[pen.book.prints], what="thickness of the gasket")
+        _hold_against_book(pen, key, counted(bolts_out), thickness_found, meant)
         on_the_way = rules.joints_on_the_way(pen.now, key) if path else (key,)
         for each in on_the_way:
             _open_one(pen, each)
         row = joint_row(pen, key)
-        row.bolts_out = row.bolts_out if bolts_out is None else counted(bolts_out)
+        row.bolts_out = row.bolts_out if bolts_out is None else bolts_out
         row.thickness_found = thickness_found
         pen.save(row)
         pen.says = f"Opened {listed(joint_named(pen.book, each) for each in on_the_way)}."
@@ -65,6 +67,16 @@ def cover_joint(
         pen.save(row)
         pen.says = f"Covered {joint_named(pen.book, key)}."
     return pen.entry
+
+
+def _hold_against_book(
+    pen: Pen, joint: str, bolts: int | None, thickness: str | None, meant: bool
+) -> None:
+    """Refuse a thickness that cannot be read; ask about what the joint can hardly have had."""
+    unit, what = UNITS[pen.book.prints], "thickness of the gasket"
+    found = None if thickness is None else parse(thickness, unit=unit, what=what)
+    if not meant:
+        refuse_unlikely(pen.book.joints[joint], bolts=bolts, thickness=found)
 
 
 def _passed_no_more(pen: Pen) -> str:

@@ -93,7 +93,7 @@ def _timing_and_governor(t: Teller) -> None:
     t.opened("timing-cover")
     t.read("timing-mesh-lash", "0.0080 0.0090 0.0080 0.0090")
     t.evening(69, "Ida")
-    t.closed("timing-cover", torqued=False)
+    t.closed("timing-cover")
     t.evening(66, "Tom")
     t.opened("governor-base", thickness="0.031 in")
     t.part("governor-gear", "rejected", note="teeth hooked; see the fan rock")

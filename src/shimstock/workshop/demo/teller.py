@@ -63,12 +63,12 @@ class Teller:
             gaskets=[use.name for use in entry.uses], bolts=entry.bolts - missing, at=self._next(),
         )  # fmt: skip
 
-    def closed(self, joint: str, *, torqued: bool = True) -> None:
-        """A joint was closed for good, with all that the book wants."""
+    def closed(self, joint: str) -> None:
+        """A joint was closed for good and torqued, with all that the book wants."""
         entry = self._book.joints[joint]
         acts.close_joint(
             machine=self.machine, joint=joint, who=self._who, faces_clean=True,
-            gaskets=[use.name for use in entry.uses], bolts=entry.bolts, torqued=torqued,
+            gaskets=[use.name for use in entry.uses], bolts=entry.bolts, torqued=True,
             at=self._next(),
         )  # fmt: skip
 

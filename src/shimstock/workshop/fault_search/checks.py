@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from shimstock.trade.machine.words import GONE_WORDS, PartWord
 from shimstock.workshop.looking import called
 
 if TYPE_CHECKING:
@@ -17,6 +18,20 @@ if TYPE_CHECKING:
 
 NAMED = 3
 """How many open joints a reason names."""
+NOT_HERE = GONE_WORDS - {PartWord.REJECTED} | {PartWord.AT_MACHINIST, PartWord.AT_BENCH}
+"""States in which a piece is not in the shed to be looked at; what was rejected is."""
+OFF = frozenset(
+    {
+        PartWord.OFF,
+        PartWord.BAGGED,
+        PartWord.WASHED,
+        PartWord.REJECTED,
+        PartWord.IN_HAND,
+        PartWord.BACK_AND_CHECKED,
+        PartWord.PARKED,
+    }
+)
+"""States in which a piece is in the shed, and not on the machine."""
 
 
 @dataclass(frozen=True)
@@ -36,7 +51,8 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
     """The checks that could settle or tell something of some causes, as the machine stands.
 
     Opening up for a part is among them where there is something to open; where it lies open, the
-    book's own check is what is left to do.
+    book's own check is what is left to do. What is not in the shed cannot be checked; what is off
+    can be on the bench, unless the machine must run, or joints be closed, for it.
     """
     from shimstock.trade.reach.blocked import NoWay
 
@@ -45,8 +61,8 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
     blocked: dict[str, str] = {}
     apart = engine_apart(seen)
     for key, check, targets in _of_book(seen.book, frozenset(causes)):
-        if check.engine and (stands_open := [each for each in apart if each not in check.joints]):
-            blocked[key] = f"the engine must turn or run, and {_open_at(seen.book, stands_open)}"
+        if reason := _held_back(seen, key, check, apart):
+            blocked[key] = reason
             continue
         try:
             opens = _opens(seen, targets)
@@ -56,6 +72,70 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
         if opens or not key.startswith("open:"):
             can[key], ways[key] = _with_joints(seen.book, check, opens), opens
     return Checks(can, ways, blocked)
+
+
+def cannot_show(seen: Seen, sign: str) -> bool:
+    """Whether a sign cannot be looked for as the machine stands: its part is away, or it is apart.
+
+    sign: its key.
+    """
+    looked = _looked(seen.book, f"sign:{sign}")
+    turns = seen.book.signs[sign].when is not None
+    return bool((turns and engine_apart(seen)) or looked.away(seen) or looked.apart(seen))
+
+
+@dataclass(frozen=True)
+class _Looked:
+    """What is looked at: the part it sits on, joints to be closed, whether it must be fitted."""
+
+    part: str | None
+    closed: tuple[str, ...] = ()
+    whole: bool = False
+
+    def away(self, seen: Seen) -> str:
+        """That its part is not in the shed, and where it is; "" where it can be looked at.
+
+        One piece that is there can be looked at by itself, but nothing is run without the other.
+        """
+        words = self._words(seen)
+        gone = [word for word in words if word in NOT_HERE]
+        if not gone or (len(gone) < len(words) and not self.whole):
+            return ""
+        return f"{self._name(seen)} is {' or '.join(dict.fromkeys(gone))}"
+
+    def apart(self, seen: Seen) -> str:
+        """That its part is off, or joints open that must be closed for it; "" where neither is."""
+        if self.whole and any(word in OFF for word in self._words(seen)):
+            return f"{self._name(seen)} is off the machine"
+        stands_open = [each for each in self.closed if each in seen.now.open_joints]
+        return f"it {_open_at(seen.book, stands_open)}" if stands_open else ""
+
+    def _words(self, seen: Seen) -> list[PartWord]:
+        return [each.word for each in seen.now.pieces_of(self.part).values()] if self.part else []
+
+    def _name(self, seen: Seen) -> str:
+        return called(seen.book.parts, self.part) if self.part else ""
+
+
+def _looked(book: Book, key: str) -> _Looked:
+    kind, _, name = key.partition(":")
+    if kind == "cause":
+        cause, check = book.causes[name], book.causes[name].check
+        return _Looked(cause.part, check.closed, whole=bool(check.when or check.closed))
+    if kind == "sign":
+        sign = book.signs[name]
+        return _Looked(sign.where, sign.closed, whole=bool(sign.when or sign.closed))
+    return _Looked(name)
+
+
+def _held_back(seen: Seen, key: str, check: Check, apart: tuple[str, ...]) -> str:
+    """Why a check cannot be done as the machine stands; "" where nothing speaks against it."""
+    looked = _looked(seen.book, key)
+    if away := looked.away(seen):
+        return away
+    if check.engine and (stands_open := [each for each in apart if each not in check.joints]):
+        return f"the engine must turn or run, and {_open_at(seen.book, stands_open)}"
+    return looked.apart(seen)
 
 
 def engine_apart(seen: Seen) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from contextlib import suppress
 from datetime import datetime
 from typing import TYPE_CHECKING
@@ -63,8 +63,8 @@ def _typed(book: Book, more: Told | None) -> Iterator[ToldSeen]:
         yield _told(book, f"cause:{key}", there, "", NOW, "typed now")
 
 
-def _kept(seen: Seen, row: FaultSearch | None) -> tuple[list[Said], frozenset[str]]:
-    """What was said in a search, and which causes were put right on the machine; in one SELECT."""
+def _kept(seen: Seen, row: FaultSearch | None) -> tuple[list[Said], dict[str, datetime]]:
+    """What was said in a search, and when causes were put right on the machine; in one SELECT."""
     from django.db.models import Value
 
     found = seen.row.faults_found.filter(withdrawn=False).annotate(what=Value(""))
@@ -74,7 +74,7 @@ def _kept(seen: Seen, row: FaultSearch | None) -> tuple[list[Said], frozenset[st
         found.order_by().values_list("cause", "what", "by", "at"), all=True
     )
     kept = sorted(rows, key=lambda each: each[3])
-    put_right = frozenset(cause for cause, what, _, _ in kept if not what)
+    put_right = {cause: at for cause, what, _, at in kept if not what}
     return [each for each in kept if each[1]], put_right
 
 
@@ -94,7 +94,7 @@ def _who(by: str, at: datetime) -> str:
     return f"{by}, {day.day} {day:%b %Y}"
 
 
-def _read(seen: Seen, put_right: frozenset[str]) -> Iterator[ToldSeen]:
+def _read(seen: Seen, put_right: Mapping[str, datetime]) -> Iterator[ToldSeen]:
     from shimstock.trade.faults.readings import from_readings
 
     measured = seen.measured[0].measured
@@ -106,7 +106,7 @@ def _read(seen: Seen, put_right: frozenset[str]) -> Iterator[ToldSeen]:
     }
     verdicts = {**_of_chains(seen), **seen.now.verdicts}
     for said in from_readings(seen.book, verdicts, values):
-        if not said.after_work and _put_right_since(seen.book, said, put_right):
+        if not said.after_work and _put_right_since(seen, said, put_right):
             continue
         about = f"cause:{said.cause}" if said.cause else f"sign:{said.sign}"
         source = f"{_figure(seen.book, said)}: {said.says}"
@@ -127,11 +127,16 @@ def _of_chains(seen: Seen) -> dict[FigureKey, VerdictNow]:
     return found
 
 
-def _put_right_since(book: Book, said: FromReading, put_right: frozenset[str]) -> bool:
-    """Whether a reading as found is of a fault that was put right: it is to be read again."""
-    if said.cause:
-        return said.said is True and said.cause in put_right
-    return bool(put_right & set(book.signs[said.sign].causes)) and said.said is not False
+def _put_right_since(seen: Seen, said: FromReading, put_right: Mapping[str, datetime]) -> bool:
+    """Whether a reading as found is of a fault put right since: it is to be read again."""
+    causes = {said.cause} if said.cause else set(seen.book.signs[said.sign].causes)
+    times = [at for cause, at in put_right.items() if cause in causes]
+    if not times or said.said is False:
+        return False
+    derive = seen.book.measures[said.figure].derive
+    figures = {said.figure, *(derive.sources if derive else ())}
+    read = [at for (figure, _, _), at in seen.read_at.items() if figure in figures]
+    return not read or max(read) <= max(times)
 
 
 def _figure(book: Book, said: FromReading) -> str:

@@ -11,6 +11,8 @@ if TYPE_CHECKING:
 
 _ENDING = re.compile(r"(?<=\w{3})(ing|ed|es|s|e)$")
 
+SAYS_SOMETHING = 4
+"""A shorter word, as "the" or "not", is in too many signs to find one by."""
 ELSEWHERE = "elsewhere"
 """Where a sign shows that names no part."""
 
@@ -57,13 +59,32 @@ def found_by_word(book: Book, text: str) -> tuple[SignToPick, ...]:
     return tuple(sign for sign in found if all(word in _text(sign) for word in words))
 
 
+def nearest_by_word(book: Book, text: str) -> tuple[SignToPick, ...]:
+    """The signs that have most of the words of a text, the words that few signs have first.
+
+    For what a person writes of a fault: "smokes white, will not catch".
+    """
+    words = [word for word in stems(text) if len(word) >= SAYS_SOMETHING]
+    signs = [to_pick(book, key) for key in book.signs]
+    had = {word: sum(word in _text(sign) for sign in signs) for word in words}
+    worth = {
+        sign.key: sum(1 / had[word] for word in words if word in _text(sign)) for sign in signs
+    }
+    best = max(worth.values(), default=0.0)
+    near = [sign for sign in signs if 2 * worth[sign.key] > best]
+    return tuple(sorted(near, key=lambda sign: -worth[sign.key]))
+
+
 def brought_on_by_word(book: Book, text: str) -> tuple[SignToPick, ...]:
-    """Signs that the causes bring on whose names have every word of a text: "head gasket"."""
+    """Signs that the causes bring on whose mark or name has every word: "head gasket", "C12"."""
     words = stems(text)
-    causes = {key for key, cause in book.causes.items() if words and has_all(cause.name, words)}
-    return tuple(
-        to_pick(book, key) for key, sign in book.signs.items() if causes & set(sign.causes)
-    )
+    meant = {
+        key
+        for key, cause in book.causes.items()
+        if words and has_all(f"{cause.mark or ''} {cause.name}", words)
+    }
+    brought = (key for key, sign in book.signs.items() if not meant.isdisjoint(sign.causes))
+    return tuple(to_pick(book, key) for key in brought)
 
 
 def to_pick(book: Book, key: str) -> SignToPick:

@@ -69,6 +69,6 @@ def prior_says(book: Book, cause: str, count: Count) -> str:
     entry = book.causes[cause]
     word = f"{entry.prior}, " if isinstance(entry.prior, str) else ""
     whence = "stand-in" if entry.stand_in else f"page {entry.page}"
-    times, machines = count_of(count.confirmed, "time"), count_of(count.looked, "machine")
-    counted = f"; found {times} on {machines} looked at" if count.looked else ""
+    times = count_of(count.looked, "time")
+    counted = f"; found {count.confirmed} of {times} looked for" if count.looked else ""
     return f"{word}{entry.chance:g} ({whence}){counted}"

@@ -26,7 +26,8 @@ def check_said(book: Book, about: str, typed: str) -> str:
     """What is kept of what was typed: a word in its usual spelling, or the number as typed.
 
     about: sign:KEY or cause:KEY of the book. Raises Refused for a word that cannot be said of it,
-    NotUnderstood for a number that cannot be read in the figure's unit.
+    NotUnderstood for a number that cannot be read in the figure's unit, or that the figure can
+    hardly have.
     """
     kind, _, key = about.partition(":")
     words = (SEEN, NOT_SEEN, NOT_LOOKED) if kind == "sign" else (THERE, CLEARED, NOT_LOOKED)
@@ -40,7 +41,7 @@ def check_said(book: Book, about: str, typed: str) -> str:
             [f"{typed!r} cannot be said of {about_called(book, about)}; "
              f"{listed(words, 'or')}{number} would do"]
         )  # fmt: skip
-    _read(figure, said)
+    _check_slip(figure, figure.mark or book.signs[key].figure or "", said)
     return said
 
 
@@ -61,6 +62,22 @@ def figure_read(book: Book, sign: str) -> Figure | None:
 
     figure = book.measures.get(book.signs[sign].figure or "")
     return figure if figure and spreads_of(figure) else None
+
+
+def _check_slip(figure: Figure, called: str, said: str) -> None:
+    """Hold a number against what its figure can have; one that is meant belongs in a reading.
+
+    called: how the figure is called where it is read.
+    """
+    from shimstock.trade.measure.take import SlippedDigit, check_plausible
+    from shimstock.trade.numbers.not_understood import NotUnderstood
+
+    try:
+        check_plausible(figure, said, _read(figure, said))
+    except SlippedDigit as slip:
+        wrong = slip.wrong.removesuffix("? If it is meant, say so")
+        reading = f"a reading, if it is meant: shimstock read MACHINE {called} VALUE --meant"
+        raise NotUnderstood(slip.typed, wrong, (*slip.would_do, reading)) from None
 
 
 def _read(figure: Figure, said: str) -> float:

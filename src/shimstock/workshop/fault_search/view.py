@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from shimstock.trade.faults.ranking import Ranking
     from shimstock.trade.faults.search import Search
     from shimstock.trade.faults.why import Why
+    from shimstock.trade.machine.book import Caution
     from shimstock.workshop.fault_search.checks import Checks
     from shimstock.workshop.fault_search.seen import (
         CauseSeen,
@@ -62,10 +63,25 @@ class SearchSeen:
 
     @cached_property
     def about(self) -> frozenset[str]:
-        """The signs that this search is about: those told in it as seen or by a number."""
-        told = [each for each in self.told if each.counts and each.comes_from != OF_READING]
-        signs = [each.key for each in told if each.about.startswith("sign:")]
-        return frozenset(key for key in signs if self.given.findings[key] is not False)
+        """The signs that this search is about: those told in it as seen or by a number.
+
+        Where none was, it is about what readings in the book show.
+        """
+        counts = [each for each in self.told if each.counts and each.about.startswith("sign:")]
+        shows = [each for each in counts if self.given.findings[each.key] is not False]
+        told = [each for each in shows if each.comes_from != OF_READING]
+        return frozenset(each.key for each in told or shows)
+
+    @property
+    def cautions(self) -> tuple[Caution, ...]:
+        """What can hurt with what shows, before anything is checked: an engine that runs away.
+
+        A sign that takes minutes has dangers of its own, which stand with its check.
+        """
+        book = self.seen.book
+        shown = [book.signs[key] for key in self.about if not book.signs[key].minutes]
+        dangers = {danger for sign in shown for danger in sign.dangers}
+        return tuple(each for each in book.cautions.values() if dangers & set(each.dangers))
 
     @cached_property
     def explained(self) -> tuple[tuple[CauseSeen, str], ...]:
@@ -200,14 +216,15 @@ class SearchSeen:
     def _search(self) -> Search:
         from shimstock.trade.faults.of_book import free_signs
         from shimstock.trade.faults.search import Search, next_checks
-        from shimstock.workshop.fault_search.checks import engine_apart
+        from shimstock.workshop.fault_search.checks import cannot_show
 
         can, _ = self._offered
         if not self.begun:
             return Search()
         joints = {joint for check in can.values() for joint in check.joints}
         minutes = {joint: self.seen.book.joints[joint].open for joint in sorted(joints)}
-        free = free_signs(self.seen.book, self.given, apart=bool(engine_apart(self.seen)))
+        signs = free_signs(self.seen.book, self.given)
+        free = [key for key in signs if not cannot_show(self.seen, key)]
         return next_checks(self.network, self.given, can, minutes, free=free, about=self.about)
 
 

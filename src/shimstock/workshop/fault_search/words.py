@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from shimstock.workshop.fault_search.pick import found_by_word, has_all, plain, stems
 from shimstock.workshop.refused import NotFound, Refused
-from shimstock.workshop.wording import listed
+from shimstock.workshop.wording import NoSuchWord, listed
 
 if TYPE_CHECKING:
     from collections.abc import Iterable
@@ -17,6 +17,9 @@ if TYPE_CHECKING:
 SEEN, NOT_SEEN, THERE, CLEARED = "seen", "not seen", "there", "cleared"
 NOT_LOOKED = "not looked"
 """Takes back what was said of a sign or a cause."""
+
+MOST_PEOPLE = 20
+"""More do not find room around a machine; a larger number is a slip of the finger."""
 
 SIGN, CAUSE = "sign:", "cause:"
 """Before the key of what something is said about; as before the key of a check."""
@@ -88,8 +91,22 @@ def tools_of(book: Book) -> tuple[str, ...]:
     return tuple(sorted({tool for each in needs for tool in each}))
 
 
+def check_people(people: int) -> None:
+    """Raise Refused for fewer people than one, or more than there is room for at a tractor."""
+    if people < 1:
+        raise Refused([f"{people} people can check nothing; say how many are there, at least 1"])
+    if people > MOST_PEOPLE:
+        raise Refused(
+            [f"{people} people have no room at one tractor; say how many do the checks, "
+             f"1 to {MOST_PEOPLE}"]
+        )  # fmt: skip
+
+
 def find_tools(book: Book, typed: Iterable[str]) -> list[str]:
-    """The tools that are meant, as the book's checks name them. Raises NotFound."""
+    """The tools that are meant, as the book's checks name them.
+
+    Raises NotFound, which lists them all; Refused where the checks need none.
+    """
     return sorted({_find_tool(book, each) for each in typed})
 
 
@@ -131,7 +148,9 @@ def _find_tool(book: Book, typed: str) -> str:
     ):
         if len(within) == 1 and typed.strip():
             return within[0]
-    raise NotFound("tool", typed, tools, where=" that a check of this machine's book needs")
+    if not tools:
+        raise Refused([f"No check of this machine's book needs a tool; leave {typed!r} away"])
+    raise NoSuchWord("tool", typed, tools, where=" that a check of this machine's book needs")
 
 
 def _only_one(what: str, typed: str, keys: list[str]) -> str:

@@ -100,7 +100,7 @@ def _undo(asked: Asked, seen: Seen, entry: DiaryEntry, wrong: Wrong | None = Non
         status=NOT_DONE if wrong else 200,
         wrong=wrong,
         entry=entry,
-        put_back=undoing_told(entry),
+        put_back=undoing_told(entry, seen.book),
         against=why_not_undo(entry),
     )
 

@@ -48,9 +48,14 @@ def faults(asked: Asked, slug: str) -> HttpResponse:
     return do_and_show(
         asked,
         lambda: acts.begin_search(machine=slug, about=asked.POST.get("about", ""), who=asked.who),
-        then=_with_words(reverse("fault-newest", args=[slug]), asked.POST.get("q", "")),
+        then=_with_words(reverse("fault-newest", args=[slug]), _words(asked)),
         again=lambda wrong: _list(asked, slug, wrong),
     )
+
+
+def _words(asked: Asked) -> str:
+    """Words to find the first signs by: of the sign it began with, else of what it is about."""
+    return asked.POST.get("q", "") or asked.POST.get("about", "")
 
 
 def newest(asked: Asked, slug: str) -> HttpResponse:

@@ -86,6 +86,7 @@ def _open(machine: str, joint: str, who: str, typed: QueryDict) -> DiaryEntry:
         path="path" in typed,
         bolts_out=_count(typed.get("bolts", "")),
         thickness_found=typed.get("thickness", "").strip() or None,
+        meant="meant" in typed,
     )
 
 

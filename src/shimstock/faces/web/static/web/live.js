@@ -42,15 +42,33 @@
     const text = typing() ? "" : await (await fetch(location.href, { credentials: "same-origin" })).text();
     const page = text && new DOMParser().parseFromString(text, "text/html").getElementById("page");
     if (typing() || !page) { // asked again: somebody may have begun while the page came
-      const button = document.createElement("button");
-      button.type = "button";
-      button.className = "plain";
-      button.textContent = "Show the page as it is now";
-      button.addEventListener("click", () => location.reload());
-      live.append(button);
+      live.append(anew());
+    } else if (steady(document) && steady(page) !== steady(document)) {
+      live.append(anew());
+      beside(lines);
     } else {
       takeAnew(page);
     }
+  };
+
+  const anew = () => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.className = "plain";
+    button.textContent = "Show the page as it is now";
+    button.addEventListener("click", () => location.reload());
+    return button;
+  };
+
+  // What a thumb is about to press does not turn into something else: it is said below it.
+  const steady = (page) => page.querySelector("[data-steady]")?.dataset.steady || "";
+
+  const beside = (lines) => {
+    document.querySelector(".moved-on")?.remove();
+    const said = document.createElement("div");
+    said.className = "card explains moved-on";
+    said.append(...lines.map((line) => line.cloneNode(true)), anew());
+    document.querySelector("[data-steady]").after(said);
   };
 
   // What the reader has opened stays open.
