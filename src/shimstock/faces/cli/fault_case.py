@@ -92,9 +92,7 @@ def _lines(found: CaseAnswer) -> list[Shown]:
 
 def _next_lines(found: CaseAnswer) -> list[str]:
     if found.next is None:
-        return [
-            "Nothing: no check is left that tells something new of what was seen."
-        ]
+        return ["Nothing: no check is left that tells something new of what was seen."]
     lines = [f"{found.next.check}: {_minutes(found.next.minutes)}, with what is still to be opened"]
     if found.next.expected is not None:
         lines.append(f"Until the cause is found: about {_minutes(found.next.expected)}")
