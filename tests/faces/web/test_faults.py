@@ -260,8 +260,8 @@ def test_stop_here_and_open_it_is_offered(smoking, client):
 
 def test_it_is_not_this_takes_the_cause_out(smoking, send, client):
     page = client.get(f"{PAGE}?check=cause:battery-weak").content.decode()
-    assert re.search(r'name="cause:battery-weak" value="there".{,80} It is this', page)
-    assert re.search(r'name="cause:battery-weak" value="cleared".{,80} It is not this', page)
+    assert re.search(r'name="cause:battery-weak" value="there".{,90}>It is this', page)
+    assert re.search(r'name="cause:battery-weak" value="cleared".{,90}>It is not this', page)
 
     send(do="say", cause__battery_weak="cleared")
 
