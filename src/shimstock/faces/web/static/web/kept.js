@@ -216,6 +216,7 @@
   };
   const hold = () => note("", LOCK, { by: me, until: Date.now() + HELD });
   const free = () => { if (held()?.by === me) localStorage.removeItem(LOCK); };
+  addEventListener("pagehide", free); // else the next page would wait until the right runs out
 
   const mayI = async () => {
     const other = held();
