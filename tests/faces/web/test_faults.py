@@ -353,6 +353,20 @@ def test_found_and_put_right_ends_it_and_counts(smoking, send, client):
                      r"book 10 %", read(client, "/faults/"))  # fmt: skip
 
 
+def test_what_was_found_is_chosen_and_never_guessed(smoking, client):
+    chosen = re.compile(r'<option value="([^"]*)" selected')
+    assert chosen.findall(client.get(PAGE).content.decode()) == []
+
+    led = client.get(f"{PAGE}?found=pump-worn").content.decode()
+
+    assert chosen.findall(led) == ["pump-worn"]
+    assert '<details class="card" id="found" open>' in led
+    acts.say_in_search(machine="grey", said={"cause:battery-weak": "there"}, who="Ann")
+    confirmed = client.get(PAGE).content.decode()
+    assert chosen.findall(confirmed) == ["battery-weak"]
+    assert 'href="?found=battery-weak#found"' in confirmed
+
+
 def test_found_with_more_to_find_goes_on(smoking, send, client):
     send(do="found", cause="battery-weak", more="on")
 

@@ -9,6 +9,7 @@ from shimstock.trade.faults.ahead import minutes_in_order, worth_trying
 from shimstock.trade.faults.case import Case, offered
 from shimstock.trade.faults.field import _sureness, shows_in, start
 from shimstock.trade.faults.network import CannotBe, Check, Finding, Network, Spread, Told
+from shimstock.trade.faults.plan import plan
 from shimstock.trade.faults.posed import pose
 from shimstock.trade.faults.ranking import rank
 from shimstock.trade.faults.search import next_checks
@@ -195,6 +196,27 @@ def test_few_causes_of_very_many_signs_are_ranked_exactly(monkeypatch):
     monkeypatch.setattr(exact, "REACH", 0)
     assert rank(network, few).method == "exact"
     assert rank(network, few).chances == pytest.approx(dict(by_tables), abs=1e-12)
+
+
+def test_so_many_signs_of_few_causes_that_each_machine_weighs_next_to_nothing():
+    """400 signs seen that one cause brings on: of the other by Bayes, by hand."""
+    signs = {f"f{n}": Finding(0.01, {"a": 0.1, "b": 0.001}) for n in range(400)}
+    network = Network({"a": 0.05, "b": 0.05}, signs)
+
+    machines = possible.possible(pose(network, Told(dict.fromkeys(signs, True))))
+
+    assert machines.weight @ machines.there[:, 0] == pytest.approx(1)
+    speaks = ((1 - 0.99 * 0.9 * 0.999) / (1 - 0.99 * 0.9)) ** 400
+    other = 0.05 * speaks / (0.05 * speaks + 0.95)
+    assert machines.weight @ machines.there[:, 1] == pytest.approx(other)
+
+
+def test_past_what_tables_may_hold_no_steps_are_given():
+    posed = pose(NETWORK, ROCKING)
+
+    assert plan(posed).steps and plan(posed).cells > 1
+    assert plan(posed, 1).steps == ()
+    assert plan(posed, 1).alone == plan(posed).alone
 
 
 def test_next_checks_says_cannot_be_as_its_docstring_does():

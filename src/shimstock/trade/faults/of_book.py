@@ -112,17 +112,14 @@ def _turns(when: str | None, dangers: Iterable[str]) -> bool:
 def free_signs(
     book: Book,
     told: Told = Told(),  # noqa: B008  # frozen
-    *,
-    apart: bool = False,
 ) -> Iterator[str]:
     """The signs that cost nothing to look for and that nobody has looked for yet.
 
-    An engine that runs is not asked what it does when it will not fire, nor the other way round;
-    one that is apart is asked neither.
+    An engine that runs is not asked what it does when it will not fire, nor the other way round.
     """
     seen = {book.signs[key].when for key, said in told.findings.items() if said is True}
     for key, sign in book.signs.items():
         cannot = OTHERWISE.get(sign.when or "", "")
-        free = not sign.minutes and not sign.open and not (apart and sign.when)
+        free = not sign.minutes and not sign.open
         if free and key not in told.findings and cannot not in seen:
             yield key
