@@ -90,6 +90,40 @@ def test_what_is_kept_outlives_the_page(field, served):
     assert len(finished(served.shed)) == 1
 
 
+def test_it_is_sent_even_while_the_browser_believes_there_is_no_network(field, served):
+    """A laptop without any network still reaches the shed that it serves itself."""
+    field.add_init_script("Object.defineProperty(navigator, 'onLine', { get: () => false })")
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    back_in_reach(field)
+
+    expect(page.locator(".verdict").filter(has_text="as finished")).to_contain_text("Good")
+    expect(page.locator("#kept")).to_be_hidden()
+    assert len(finished(served.shed)) == 1
+
+
+def test_a_page_that_died_while_sending_does_not_hold_the_others_up(field, served):
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    tried(page)
+    page.evaluate(
+        """() => localStorage.setItem("kept: sending",
+           JSON.stringify({ by: "a page that is gone", until: Date.now() + 6000 }))"""
+    )
+    back_in_reach(field)
+
+    expect(page.locator("#kept")).to_be_hidden()
+    assert len(finished(served.shed)) == 1
+
+
 def test_two_open_pages_send_it_once(field, served):
     first, second = field.new_page(), field.new_page()
     second.goto("/m/brackwater/readings/")
