@@ -5,13 +5,19 @@ Each rule names a check, is told its results, pays its minutes and those of the 
 opens, and goes on until every cause of the complaint was found, or it names none. Where a rule of
 thumb has nothing left that something speaks for, it goes on as the product does.
 
-First come machines made up here: their causes and what shows are drawn from the case itself.
-Cases of others are played if their folder is named: case-N.json, and truth-N.json beside it, an
-object with `complaint_causes`, `results` (by finding, true or false) and `readings` (by finding, a
-number that goes before the result).
+First come machines made up here: their causes and what shows are drawn from the case itself. The
+first have 60 causes, rare as on a machine that was looked after; the others 9 causes, each there in
+one machine of seven to one of two, so that several are there at once. As there is more than one way
+to say when a search is over, three are counted: all causes of the complaint found; one of them; one
+cause that is there and could have brought on the complaint, whether it did or not.
 
-Budget: over the machines made up here, fewer minutes than each rule of thumb; and the whole program
-answers a case of 150 causes, 210 findings and 147 checks in 1.5 s.
+Cases of others are played if their folder is named: case-N.json, and truth-N.json beside it, an
+object with `present`, `complaint_causes`, `results` (by finding, true or false) and `readings` (by
+finding, a number that goes before the result).
+
+Budget: over the machines made up here, fewer minutes than each rule of thumb, whenever the search
+is taken to be over; and the whole program answers a case of 150 causes, 210 findings and 147 checks
+in 1.5 s.
 
 Run: python benchmarks/fault_cases.py [FOLDER]
 """
@@ -22,7 +28,7 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
@@ -33,6 +39,8 @@ from shimstock.trade.faults.ranking import Ranking, rank
 from shimstock.trade.faults.search import by_chance_a_minute
 
 MACHINES, SEED = 40, 1
+WORN_MACHINES = 120
+RARE, COMMON = (0.004, 0.06), (0.15, 0.5)  # priors, from and to
 ANSWERED = 1.5  # seconds
 
 Rule = Callable[[Case, Ranking], str | None]
@@ -40,17 +48,28 @@ Rule = Callable[[Case, Ranking], str | None]
 
 @dataclass(frozen=True)
 class Truth:
-    """What is wrong with a machine, and what each of its findings would be told as."""
+    """What is wrong with a machine, and what each of its findings would be told as.
+
+    wanted: the causes of the complaint. could: causes that are there and could have brought it on.
+    """
 
     wanted: frozenset[str]
+    could: frozenset[str]
     results: dict[str, bool | float]
 
 
 # --- machines made up ------------------------------------------------------------------
 
 
-def a_machine(pick: random.Random, causes: int, signs: int, tests: int) -> dict[str, Any]:
+def a_machine(
+    pick: random.Random,
+    causes: int,
+    signs: int,
+    tests: int,
+    priors: tuple[float, float] = RARE,
+) -> dict[str, Any]:
     """A case with nothing reported yet: signs, tests, and an inspection of every cause."""
+    least, most = priors
     names = [f"c{n}" for n in range(causes)]
     joints = _joints(pick)
     findings = [_sign(pick, f"sign{n}", names) for n in range(signs)]
@@ -69,7 +88,9 @@ def a_machine(pick: random.Random, causes: int, signs: int, tests: int) -> dict[
     return {
         "format": "diag-case/1",
         "joints": joints,
-        "causes": [{"id": c, "prior": round(0.004 * 15 ** pick.random(), 4)} for c in names],
+        "causes": [
+            {"id": c, "prior": round(least * (most / least) ** pick.random(), 4)} for c in names
+        ],
         "exclusive": [names[n : n + 2] for n in range(0, 6, 2)],
         "findings": findings,
         "checks": checks,
@@ -130,6 +151,7 @@ def nature(pick: random.Random, machine: dict[str, Any]) -> tuple[dict[str, Any]
             continue
         results: dict[str, bool | float] = {}
         brought: set[str] = set()
+        could: set[str] = set()
         reported = {}
         for finding in machine["findings"]:
             by = {c for c, w in finding["causes"].items() if c in there and pick.random() < w}
@@ -142,24 +164,37 @@ def nature(pick: random.Random, machine: dict[str, Any]) -> tuple[dict[str, Any]
                 word = "seen" if shows else "not seen"
                 reported[finding["id"]] = word if looked else "not looked"
                 brought |= by if looked else set()
+                could |= there & finding["causes"].keys() if looked and shows else set()
         if brought:
-            return machine | {"reported": reported}, Truth(frozenset(brought), results)
+            truth = Truth(frozenset(brought), frozenset(could), results)
+            return machine | {"reported": reported}, truth
 
 
-def made_up() -> Iterator[tuple[str, Case, Truth]]:
-    """Machines of this benchmark's own."""
+def looked_after() -> Iterator[tuple[str, Case, Truth]]:
+    """Machines of this benchmark's own, with many causes, each of them rare."""
     for n in range(MACHINES):
         pick = random.Random(SEED * 1000 + n)
         case, truth = nature(pick, a_machine(pick, causes=60, signs=18, tests=12))
         yield f"made up {n}", read_case(json.dumps(case).encode()), truth
 
 
+def worn_out() -> Iterator[tuple[str, Case, Truth]]:
+    """Machines of this benchmark's own, with few causes, several of them there."""
+    for n in range(WORN_MACHINES):
+        pick = random.Random(SEED * 2000 + n)
+        case, truth = nature(pick, a_machine(pick, causes=9, signs=4, tests=2, priors=COMMON))
+        yield f"worn out {n}", read_case(json.dumps(case).encode()), truth
+
+
 def of_folder(folder: Path) -> Iterator[tuple[str, Case, Truth]]:
     """The cases of a folder, each with its truth."""
     for path in sorted(folder.glob("case-*.json")):
         told = json.loads(path.with_name(path.name.replace("case", "truth", 1)).read_text())
-        truth = Truth(frozenset(told["complaint_causes"]), told["results"] | told["readings"])
-        yield path.stem, read_case(path.read_bytes()), truth
+        case = read_case(path.read_bytes())
+        shown_by = (case.network.findings[key].weights for key in case.complaint)
+        could = set(told["present"]).intersection(set().union(*shown_by))
+        wanted, results = frozenset(told["complaint_causes"]), told["results"] | told["readings"]
+        yield path.stem, case, Truth(wanted, frozenset(could), results)
 
 
 # --- rules -----------------------------------------------------------------------------
@@ -209,11 +244,17 @@ RULES: dict[str, Rule] = {
 # --- played ----------------------------------------------------------------------------
 
 
+ENDS = ("all of them", "one of them", "one that could")
+
+
 @dataclass(frozen=True)
 class Played:
-    """What a search came to; found: every cause of the complaint. slowest: seconds of a step."""
+    """What a search came to; found: every cause of the complaint. slowest: seconds of a step.
 
-    minutes: float
+    minutes: by each way to say when it is over, as in ENDS.
+    """
+
+    minutes: dict[str, float]
     checks: int
     found: bool
     slowest: float
@@ -221,17 +262,22 @@ class Played:
 
 def played(case: Case, truth: Truth, rule: Rule) -> Played:
     """Follow a rule to the end of a search."""
-    minutes, checks, slowest = 0.0, 0, 0.0
-    left = set(truth.wanted)
+    spent, checks, slowest = 0.0, 0, 0.0
+    left, minutes = set(truth.wanted), dict.fromkeys(ENDS, 0.0)
+    over: set[str] = set()
     while left:
         began = time.perf_counter()
         check = rule(case, rank(case.network, case.told))
         slowest = max(slowest, time.perf_counter() - began)
         if check is None:
             break
-        minutes, checks = minutes + case.minutes(check), checks + 1
+        spent, checks = spent + case.minutes(check), checks + 1
+        minutes |= {end: spent for end in ENDS if end not in over}
         case = after(case, truth, check)
-        left -= confirmed(case, check)
+        found = confirmed(case, check)
+        left -= found
+        over |= {"one of them"} if found & truth.wanted else set()
+        over |= {"one that could"} if found & truth.could else set()
     return Played(minutes, checks, not left, slowest)
 
 
@@ -258,35 +304,44 @@ def confirmed(case: Case, check: str) -> set[str]:
     }
 
 
-def table(cases: Iterator[tuple[str, Case, Truth]]) -> dict[str, float]:
-    """Print a line for each case, then the sums; gives the minutes of each rule."""
-    print(f"{'case':12}{'causes':>7}{'seen':>5}{'rank at the start':>20}", end="")
-    print("".join(f"{name:>12}" for name in RULES))
-    total, lost, checks = dict.fromkeys(RULES, 0.0), dict.fromkeys(RULES, 0), 0
-    slowest, count = 0.0, 0
+def table(cases: Iterator[tuple[str, Case, Truth]], each: bool = True) -> bool:
+    """Print a line for each case, then the sums; gives whether the product needs least.
+
+    each: without it, the sums alone.
+    """
+    print(f"{'case':12}{'causes':>7}{'seen':>5}{'rank at the start':>20}{_across(RULES)}")
+    total = {end: dict.fromkeys(RULES, 0.0) for end in ENDS}
+    lost, checks, slowest, count = dict.fromkeys(RULES, 0), 0, 0.0, 0
     for name, case, truth in cases:
         games = {key: played(case, truth, rule) for key, rule in RULES.items()}
-        print(_line(name, case, truth, games), flush=True)
+        if each:
+            print(_line(name, case, truth, games), flush=True)
         for key, game in games.items():
-            total[key] += game.minutes
+            for end, minutes in game.minutes.items():
+                total[end][key] += minutes
             lost[key] += not game.found
         slowest, checks = max(slowest, games["ours"].slowest), checks + games["ours"].checks
         count += 1
-    if count:
-        print(f"{'minutes a case':44}{''.join(f'{m / count:12.0f}' for m in total.values())}")
-        ratios = (f"{minutes / total['ours']:12.3f}" for minutes in total.values())
-        print(f"{'over ours':44}{''.join(ratios)}")
-        print(f"{'not all found':44}{''.join(f'{n:12}' for n in lost.values())}")
-        print(f"ours: {checks / count:.1f} checks a case, its slowest step {slowest:.2f} s")
-    return total
+    for end, sums in total.items():
+        means = _across(f"{minutes / count:.1f}" for minutes in sums.values())
+        ratios = _across(f"{minutes / sums['ours']:.3f}" for minutes in sums.values())
+        print(f"{f'minutes a case, until {end}':44}{means}")
+        print(f"{'over ours':44}{ratios}")
+    print(f"{'not all found':44}{_across(lost.values())}")
+    print(f"ours: {checks / count:.1f} checks a case, its slowest step {slowest:.2f} s")
+    return all(sums["ours"] <= min(sums.values()) for sums in total.values())
+
+
+def _across(values: Iterable[object]) -> str:
+    return "".join(f"{value!s:>12}" for value in values)
 
 
 def _line(name: str, case: Case, truth: Truth, games: dict[str, Played]) -> str:
     order = list(rank(case.network, case.told).chances)
     ranks = ", ".join(str(n) for n in sorted(order.index(c) + 1 for c in truth.wanted))
     seen = sum(said is True for said in case.told.findings.values())
-    minutes = "".join(
-        f"{f'{game.minutes:.0f}' + ('' if game.found else '?'):>12}" for game in games.values()
+    minutes = _across(
+        f"{game.minutes['all of them']:.0f}{'' if game.found else '?'}" for game in games.values()
     )
     return f"{name:12}{len(case.network.causes):7}{seen:5}{ranks:>20}{minutes}"
 
@@ -311,13 +366,15 @@ def main() -> int:
     """Play the machines made up here and those of a folder; 1 where the budget is not kept."""
     took = whole_program()
     print(f"150 causes, 210 findings: whole program in {took:.2f} s, budget {ANSWERED} s")
-    total = table(made_up())
+    least = table(looked_after())
+    print("worn-out machines, several causes there at once:")
+    least &= table(worn_out(), each=False)
     if len(sys.argv) > 1:
         print(f"cases in {sys.argv[1]}:")
         table(of_folder(Path(sys.argv[1])))
     else:
         print("no folder of cases named; one can be: python benchmarks/fault_cases.py FOLDER")
-    kept = total["ours"] <= min(total.values()) and took < ANSWERED
+    kept = least and took < ANSWERED
     print("budget kept" if kept else "BUDGET NOT KEPT")
     return 0 if kept else 1
 

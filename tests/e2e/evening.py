@@ -15,7 +15,7 @@ def no_picture(name: str) -> None:
 
 
 def evening(page: Page, picture: Picture = no_picture) -> None:
-    """Walk one evening from the shed's page to a joint that is leak-checked."""
+    """Walk one evening from the shed's page to a joint that is chalk-dry."""
     page.goto("/")
     picture("shed")
     page.get_by_role("link", name="Brackwater 40", exact=True).click()
@@ -86,13 +86,15 @@ def _close_it(page: Page, picture: Picture) -> None:
         new.check()
     page.get_by_label("Bolts counted in the bag").fill("1")
     page.get_by_role("button", name="Laid ready").click()
+    expect(page.locator(".said")).to_contain_text("Made ready")
     _unfold(page, "close")
     page.get_by_label("Torqued to the figure").check()
     page.get_by_role("button", name="Close J04").click()
-    expect(page.locator("main")).to_contain_text("torqued")
+    expect(page.locator(".joint-state")).to_contain_text("torqued")
     _unfold(page, "leak")
+    page.get_by_label("Seen standing full").check()  # the head is away: it cannot have run
     page.get_by_role("button", name="Dry", exact=True).click()
-    expect(page.locator(".joint-state")).to_contain_text("leak-checked")
+    expect(page.locator(".joint-head")).to_contain_text("Chalk-dry")
     picture("joint-dry")
 
 

@@ -73,9 +73,11 @@ def test_a_fault_in_the_text_leads_to_its_line_and_is_mended_there(phone: Page):
     whole = text.input_value()
     text.fill(whole.replace("limit: max 5.7600 in", "limitt: max 5.7600 in"))
     phone.get_by_role("button", name="Look first").click()
+    line = phone.get_by_role("link", name=re.compile(r"^Line \d+"))
+    line.wait_for()
 
     assert violations(phone) == []
-    phone.get_by_role("link", name=re.compile(r"^Line \d+")).click()
+    line.click()
     chosen = phone.evaluate(
         "(() => { const t = document.getElementById('text');"
         " return t.value.slice(t.selectionStart, t.selectionEnd); })()"
@@ -104,6 +106,7 @@ def test_the_book_is_saved_as_a_file_and_sent_back_as_one(phone: Page, tmp_path)
     phone.get_by_label("Or a file from this device").set_input_files(file)
     phone.get_by_role("button", name="Look first").click()
     phone.get_by_role("button", name="Take it").click()
+    phone.locator(".said").wait_for()
     phone.goto("/m/brackwater/book/F001/")
 
     expect(phone.get_by_text("From the maker's book, page 42.")).to_be_visible()

@@ -49,6 +49,7 @@ def test_older_entries_are_a_page_further_on(phone: Page):
     phone.goto("/m/brackwater/diary/")
     last = phone.locator("ol.entries > li .mark").last.inner_text()
     phone.get_by_role("link", name="Older").click()
+    phone.wait_for_url("**/diary/?*")
 
     assert int(phone.locator("ol.entries > li .mark").first.inner_text()) < int(last)
 
@@ -58,6 +59,7 @@ def test_the_diary_is_narrowed_to_one_person_and_one_place(phone: Page):
     phone.get_by_label("Who").select_option("Tom")
     phone.get_by_label("What or where").fill("J52")
     phone.get_by_role("button", name="Find").click()
+    phone.wait_for_url("**J52*")
 
     lines = phone.locator("ol.entries > li")
     assert lines.count() > 0

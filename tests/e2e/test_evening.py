@@ -25,7 +25,7 @@ def test_an_evening_from_opening_a_joint_to_finding_it_dry(size, browser, served
     for said, expected in zip(
         says,
         ("Opened Primary filter bowl", "half a cup", "12", "Read Liner bore", "Made ready",
-         "torqued", "found dry"),
+         "torqued", "standing, engine not run, found dry"),
         strict=True,
     ):  # fmt: skip
         assert expected in said

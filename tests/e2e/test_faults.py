@@ -82,6 +82,7 @@ def test_a_check_with_a_figure_is_read_and_counts_by_itself(phone):
     phone.goto("/m/lowmere/faults/")
     phone.get_by_label("What is wrong, in your words").fill("oil light stays on")
     phone.get_by_role("button", name="Begin").click()
+    phone.locator(".said").wait_for()
     phone.goto("/m/lowmere/reading/oil-pressure-rated/?search=2")
     phone.get_by_role("textbox", name=re.compile("As read|Reading 1")).fill("9 psi")
     phone.get_by_role("button", name="Into the book").tap()

@@ -37,8 +37,11 @@ def test_a_joint_with_all_for_it_there_is_closed_and_found_dry(phone):
     expect(stands(phone)).to_contain_text("torqued")
 
     phone.get_by_role("button", name="Dry", exact=True).click()
+    expect(phone.get_by_role("alert")).to_contain_text("cannot be told by a run")
+    phone.get_by_label("Seen standing full").check()
+    phone.get_by_role("button", name="Dry", exact=True).click()
 
-    expect(stands(phone)).to_contain_text("leak-checked")
+    expect(phone.locator(".joint-head")).to_contain_text("Chalk-dry")
     expect(phone.get_by_role("status").first).to_be_attached()
 
 

@@ -337,3 +337,89 @@ def said_in_search(shed):
     """What was said in the search that goes on."""
     told = json.loads(shimstock(shed, "fault", "brackwater", "--json"))["told"]
     return {each["about"]: each["says"] for each in told if each["comes_from"] == "search"}
+
+
+J04 = "/m/brackwater/joint/J04/"
+OPEN_J04 = "Open J04"
+
+
+def opened(shed):
+    """How often the diary says that J04 was opened."""
+    return shimstock(shed, "diary", "brackwater", "--last", "500").count("Opened Primary filter")
+
+
+def test_a_form_that_is_not_kept_stays_as_typed_while_the_shed_is_out_of_reach(field, served):
+    page = field.new_page()
+    page.goto(J04)
+    page.get_by_label("Bolts out").fill("1")
+    field.set_offline(True)
+    page.get_by_role("button", name=OPEN_J04).click()
+
+    alert = page.get_by_role("alert")
+    expect(alert).to_contain_text("The shed is out of reach. Nothing was sent; what you typed")
+    expect(page.get_by_label("Bolts out")).to_have_value("1")
+    assert opened(served.shed) == 0
+
+    back_in_reach(field)
+    page.get_by_role("button", name=OPEN_J04).click()
+    expect(page.locator(".said")).to_contain_text("Opened Primary filter bowl")
+    expect(page.locator(".out-of-reach")).to_have_count(0)
+    assert opened(served.shed) == 1
+
+
+def test_a_form_pressed_twice_while_the_shed_is_asked_is_sent_once(field, served):
+    page = field.new_page()
+    page.goto(J04)
+    sent: list[str] = []
+    page.on("request", lambda asked: asked.method != "GET" and sent.append(asked.method))
+    page.get_by_role("button", name=OPEN_J04).evaluate("each => { each.click(); each.click(); }")
+
+    expect(page.locator(".said")).to_contain_text("Opened Primary filter bowl")
+    assert sent == ["HEAD", "POST"]
+
+
+def test_which_button_was_pressed_is_sent_with_the_form(field):
+    page = field.new_page()
+    page.goto("/m/brackwater/joint/J17/")
+    page.get_by_label("Torqued to the figure").check()
+    page.get_by_role("button", name="Close J17").click()
+
+    page.get_by_role("button", name="Weeping", exact=True).click()
+
+    expect(page.locator(".joint-state")).to_contain_text("weeping")
+
+
+def test_a_photo_form_with_no_picture_stays_too(field):
+    page = field.new_page()
+    page.goto("/m/brackwater/photos/")
+    page.get_by_label("Note").fill("the nearside")
+    field.set_offline(True)
+    page.get_by_role("button", name="Keep the photos").click()
+
+    expect(page.get_by_role("alert")).to_contain_text("Nothing was sent")
+    expect(page.get_by_label("Note")).to_have_value("the nearside")
+
+
+def test_a_link_leaves_the_page_only_where_the_shed_answers(field):
+    page = field.new_page()
+    page.goto(J04)
+    field.set_offline(True)
+    page.get_by_role("link", name="Diary").click()
+
+    expect(page.get_by_role("alert")).to_contain_text("This page stays as it is")
+    expect(page.get_by_role("button", name=OPEN_J04)).to_be_visible()
+
+    back_in_reach(field)
+    page.get_by_role("link", name="Diary").click()
+    page.wait_for_url("**/diary/")
+
+
+def test_when_it_was_kept_is_told_as_the_shed_writes_it(field):
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+
+    moment = re.compile(r"\(\d{1,2} [A-Z][a-z]{2} \d{4}, \d\d:\d\d\)")
+    expect(page.locator("#kept li")).to_contain_text(moment)

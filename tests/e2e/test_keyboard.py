@@ -52,8 +52,10 @@ def test_an_evening_with_the_keyboard_alone(phone):
 
     expect(state).to_contain_text("torqued")
     unfold(phone, "leak")
+    reach(phone, phone.get_by_label("Seen standing full"))
+    phone.keyboard.press("Space")
     press(phone, "Dry")
-    expect(state).to_contain_text("leak-checked")
+    expect(phone.locator(".joint-head")).to_contain_text("Chalk-dry")
 
 
 def test_where_the_focus_is_can_be_seen(phone):

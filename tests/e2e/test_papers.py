@@ -22,6 +22,7 @@ def test_a_job_card_is_one_tap_away_from_the_papers(phone):
 def test_letter_is_kept_for_all_papers_of_the_page(phone):
     phone.goto("/m/brackwater/papers/")
     phone.get_by_role("link", name="Letter", exact=True).click()
+    phone.wait_for_url("**paper=letter*")
 
     assert "paper=letter" in phone.get_by_role("link", name="Keep the PDF").get_attribute("href")
     assert phone.get_by_role("link", name="Letter", exact=True).get_attribute("aria-current")

@@ -6,7 +6,8 @@ from axe_playwright_python.sync_playwright import Axe
 def test_a_sum_is_found_filled_with_its_example_and_worked_out(phone):
     phone.goto("/sums/")
     phone.get_by_label("Find a sum").fill("ring gap")
-    phone.get_by_role("button", name="Find").click()
+    with phone.expect_navigation():
+        phone.get_by_role("button", name="Find").click()
     phone.get_by_role("link", name="ring gap Least").click()
     phone.get_by_role("link", name="Example").click()
 

@@ -23,8 +23,9 @@ def add_diesel(slug: str = "diesel") -> Machine:
 def begun(said: dict[str, str], slug: str = "diesel", **more) -> SearchSeen:
     """A search that was begun with what was said, as it stands."""
     acts.begin_search(machine=slug, who="Ida", **more)
+    newest = find_search(see(slug).row).number
     if said:
-        acts.say_in_search(machine=slug, said=said, who="Ida")
+        acts.say_in_search(machine=slug, said=said, who="Ida", search=newest)
     return look(slug)
 
 

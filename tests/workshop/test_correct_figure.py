@@ -3,7 +3,7 @@
 import pytest
 
 from shimstock.trade.machine.sheet import BookErrors
-from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.not_understood import HardlyMeant, NotUnderstood
 from shimstock.workshop.books import book_of
 from shimstock.workshop.models import VerdictRow
 from shimstock.workshop.refused import NotFound, Refused
@@ -114,3 +114,38 @@ def test_the_starters_stay_as_the_machine_keeps_them(db):
     row = Machine.objects.get(slug="mine")
     assert row.book_text == f"{text}\nfigures:\n  fan-rock:\n    page: 88\n"
     assert any("as it was called then" in kept for kept in row.starters.values())
+
+
+def test_a_figure_far_from_the_books_is_asked_about_and_kept_where_it_is_meant(machine, do):
+    slip = {"new": "57.500 .. 57.510", "limit": "max 57.600", "page": "41"}
+    with pytest.raises(HardlyMeant, match=r"5\.7500 \.\. 5\.7510 in, max 5\.7600 in would do"):
+        do.correct_figure(figure="bore", typed=slip)
+    assert figure(machine).page is None
+
+    do.correct_figure(figure="bore", typed=slip, meant=True)
+
+    assert figure(machine).new.typed == "57.500 .. 57.510 in"
+    do.take_reading(figure="bore", piece="1", typed=["57.55"] * 6)  # the range follows the figures
+
+
+def test_the_range_that_the_book_prints_is_taken_away_with_what_was_meant(machine, do):
+    text = TEXT.replace("    nominal: 5.7500 in", "    plausible: 5.70 .. 5.83 in")
+    do.change_book(book_text=text)
+
+    do.correct_figure(figure="bore", typed={"new": "6 .. 6.001", "limit": "6.01"}, meant=True)
+
+    assert figure(machine).plausible is None
+
+
+def test_a_book_far_from_its_starter_is_taken_and_the_diary_says_so(db):
+    from shimstock.workshop import acts
+
+    text = "book: mine\ntitle: Mine\nextends: two-cylinder-diesel\nfigures:\n  liner-bore:\n"
+    said = acts.add_machine(
+        slug="mine", name="Mine", book_text=f"{text}    new: 57.5 .. 57.51 in\n"
+        "    limit: max 57.6 in\n", who="Ann",
+    ).says  # fmt: skip
+    assert said.endswith("look whether a digit slipped: Liner bore (F001).")
+
+    near = f"{text}    new: 5.75 .. 5.751 in\n"
+    assert "slipped" not in acts.change_book(machine="mine", book_text=near, who="Ann").says

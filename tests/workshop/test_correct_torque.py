@@ -2,7 +2,7 @@
 
 import pytest
 
-from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.numbers.not_understood import HardlyMeant, NotUnderstood
 from shimstock.workshop.books import book_of
 from shimstock.workshop.refused import NotFound, Refused
 from workshop.shed_book import TEXT
@@ -70,3 +70,13 @@ def test_what_cannot_be_is_refused(machine, do, typed, error):
 
     machine.refresh_from_db()
     assert machine.book_text == TEXT
+
+
+def test_a_torque_far_from_the_books_is_asked_about_and_kept_where_it_is_meant(machine, do):
+    with pytest.raises(HardlyMeant, match=r"^240 lbf\.ft is far from the 24 lbf\.ft"):
+        do.correct_torque(joint="J2", number=1, torque="240", page="61")
+    assert bolts(machine)[0].torque.typed == "24 lbf.ft"
+
+    do.correct_torque(joint="J2", number=1, torque="240", page="61", meant=True)
+
+    assert bolts(machine)[0].torque.typed == "240 lbf.ft"

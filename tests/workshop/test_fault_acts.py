@@ -139,6 +139,59 @@ def test_an_undone_search_leaves_its_number_to_nobody(search):
     assert find_search(search.machine).number == 2
 
 
+@pytest.fixture
+def two_searches(search):
+    acts.begin_search(machine="diesel", about="brake pulls", who="Ida")
+
+
+@pytest.mark.parametrize(
+    "act",
+    [
+        lambda: say({"C06": "there"}),
+        lambda: acts.set_at_hand(machine="diesel", who="Ida", people=2),
+        lambda: acts.fault_found(machine="diesel", cause="C06", who="Ida"),
+        lambda: acts.end_search(machine="diesel", who="Ida"),
+    ],
+)
+def test_of_two_searches_that_go_on_one_must_be_named(two_searches, act):
+    entries = see("diesel").row.diary.count()
+    says = (
+        r"2 searches go on with Diesel: 2 \(brake pulls\) and 1 \(fan rocks\); "
+        r"say which, as in --search 2"
+    )
+    with pytest.raises(Refused, match=says):
+        act()
+
+    assert see("diesel").row.diary.count() == entries
+
+
+def test_once_only_one_goes_on_it_need_not_be_named(two_searches):
+    acts.end_search(machine="diesel", who="Ida", search=2)
+
+    assert say({"C06": "there"}).says.startswith("Search 1: ")
+
+
+def test_a_search_in_the_words_of_one_that_goes_on_says_so(search):
+    entry = acts.begin_search(machine="diesel", about="Fan ROCKS", who="Bert")
+
+    assert entry.says == "Began search 2: Fan ROCKS. One like it goes on: number 1."
+    acts.end_search(machine="diesel", who="Ida", search=1)
+    acts.end_search(machine="diesel", who="Ida", search=2)
+    again = acts.begin_search(machine="diesel", about="fan rocks", who="Ida")
+    assert again.says == "Began search 3: fan rocks."
+
+
+def test_a_search_in_which_the_same_is_seen_as_in_another_says_so_once(two_searches):
+    def said_in(number, said):
+        return acts.say_in_search(machine="diesel", said=said, who="Ida", search=number).says
+
+    assert "One like it" not in said_in(1, {"S14": "seen", "S06": "not seen"})
+    assert "One like it" not in said_in(2, {"S09": "not seen"})
+    assert said_in(2, {"S14": "seen"}).endswith(" One like it goes on: number 1.")
+    assert "One like it" not in said_in(2, {"S06": "not seen"})
+    assert "One like it" not in said_in(1, {"S09": "not seen"})  # it was there before
+
+
 def test_who_and_what_is_at_hand_is_set_and_undone(search):
     entry = acts.set_at_hand(machine="diesel", who="Ida", people=2, missing=["dial gauge"])
 

@@ -14,8 +14,10 @@ from shimstock.workshop.fault_search.pick import (
 )
 from shimstock.workshop.fault_search.trail import trail
 from shimstock.workshop.fault_search.view import see_search
+from shimstock.workshop.fault_search.words import find_about, find_sign
 from shimstock.workshop.looking import see
 from shimstock.workshop.models import FaultSaid
+from shimstock.workshop.refused import NotFound
 from workshop.fault_shed import FAN, add_diesel, begun, chances, look
 from workshop.shed_book import MONDAY
 
@@ -346,6 +348,76 @@ def test_what_a_person_writes_finds_the_nearest_signs(diesel):
     assert keys("it is so") == keys("") == keys("zzzz") == []
 
 
+@pytest.mark.parametrize(
+    ("typed", "first"),
+    [
+        ("knocks when hot under load", "knock"),
+        ("knocks under load", "knock"),
+        ("heavy thumping from the bottom end", "knock"),
+        ("clatters at idle", "knock"),
+        ("runs hot", "overheats"),
+        ("steam", "overheats"),
+        ("it gets hot and steams after an hour of ploughing", "overheats"),
+        ("keeps running", "will-not-stop"),
+        ("won’t shut off", "will-not-stop"),
+        ("oil looks like mayonnaise", "loses-water"),
+        ("emulsion on the dipstick", "loses-water"),
+        ("vibrates", "miss-when-warm"),
+        ("leaks oil", "oil-outside"),
+        ("grey smoke", "miss-when-warm"),
+        ("no smoke", "no-smoke-no-fire"),
+    ],
+)
+def test_signs_are_found_by_everyday_words(diesel, typed, first):
+    """As people said it who knew no sign's name."""
+    book = see("diesel").book
+
+    found = found_by_word(book, typed) or nearest_by_word(book, typed)
+    assert found[0].key == first
+
+
+def test_what_is_without_smoke_is_not_found_by_smoke(diesel):
+    book = see("diesel").book
+
+    assert "no-smoke-no-fire" not in {sign.key for sign in found_by_word(book, "grey smoke")}
+    assert "no-smoke-no-fire" not in {sign.key for sign in found_by_word(book, "smoke")}
+
+
+def test_a_word_that_two_signs_have_finds_both(diesel):
+    found = {sign.key for sign in found_by_word(see("diesel").book, "squeal")}
+
+    assert found == {"gears-crash", "brake-pulls"}
+
+
+def test_a_sign_whose_whole_name_is_typed_is_found_among_those_that_fit_in_part(diesel):
+    found = [sign.key for sign in nearest_by_word(see("diesel").book, "knocks and hunts up a bank")]
+
+    assert {"knock", "hunts"} <= set(found)
+    said = "clatters, and creamy mayonnaise, an emulsion and sludge in it"
+    found = [sign.key for sign in nearest_by_word(see("diesel").book, said)]
+    assert found == ["knock", "loses-water"]
+
+
+def test_a_sign_is_meant_where_only_one_is_said_whole(diesel):
+    book = see("diesel").book
+
+    assert find_sign(book, "knocks under load") == "knock"
+    assert find_sign(book, "an awful clatter at idle") == "knock"
+    with pytest.raises(NotFound, match=r"Did you mean: Engine .*\(S10\); Overheats \(S15\)\?"):
+        find_sign(book, "stops when hot and boiling, then it keeps running")
+    with pytest.raises(NotFound, match=r"Did you mean: .*Clutch slips"):
+        find_sign(book, "clutch smells of fish")
+
+
+def test_a_cause_is_meant_by_its_name_though_a_sign_has_a_word_of_it(diesel):
+    book = see("diesel").book
+
+    for key, cause in book.causes.items():
+        assert find_about(book, cause.name) == f"cause:{key}"
+    for key, sign in book.signs.items():
+        assert find_about(book, sign.name) == f"sign:{key}"
+
+
 def test_what_can_hurt_with_what_shows_is_said_before_any_check(diesel):
     assert [each.name for each in begun({"will-not-stop": "seen"}).cautions] == ["Runaway diesel"]
     assert begun({"low-oil-pressure": "seen"}).cautions == ()  # its dangers stand with its check
@@ -432,13 +504,100 @@ def test_an_engine_that_is_apart_is_neither_run_nor_asked(diesel):
 
 
 def test_the_likeliest_held_back_is_said(diesel):
-    """Black smoke: what is likely is looked for with the engine running, and it is apart."""
-    begun({"black-smoke": "seen"})
+    """A slow starter: what is likely is looked for while cranking, and the engine is apart."""
+    begun({"slow-starter": "seen"})
     assert not look().mostly_held_back
 
     acts.open_joint(machine="diesel", joint="final-bowl", who="Ida")
 
     assert look().mostly_held_back
+
+
+def test_what_has_a_standing_way_is_offered_so_on_an_engine_that_is_apart(diesel):
+    """The bath of the air cleaner has its level whether the engine runs or not."""
+    running = offer(begun({"black-smoke": "seen"}), "cause:air-cleaner-choked")
+    acts.open_joint(machine="diesel", joint="final-bowl", who="Ida")
+    standing = offer(look(), "cause:air-cleaner-choked")
+
+    assert "run" in running.do and [each.name for each in running.cautions]
+    assert "run" not in standing.do and "level of the bath" in standing.do
+    assert standing.cautions == () and standing.minutes == running.minutes
+    assert standing.points_to != running.points_to
+
+
+def test_while_it_will_not_stop_nothing_that_is_offered_or_asked_turns_the_engine(diesel):
+    """Common practice, no source: no second start until the cause is found."""
+    search = begun({"will-not-stop": "seen"})
+
+    book, checks = search.seen.book, search.offers
+    assert checks[0].check == "cause:air-cleaner-choked" and "level of the bath" in checks[0].do
+    for each in checks:
+        assert not any("Running engine" in caution.name for caution in each.cautions)
+        assert "run" not in each.do.split() and "crank" not in each.do
+    assert {book.signs[each.key].when for each in search.questions} <= {None}
+    (line,) = search.must_not
+    assert line == (
+        "the engine must not turn or run while Engine will not stop, or runs away (S10) is seen; "
+        "it may run away again, and cranking is enough to start it"
+    )
+    reasons = {each.check: each.reason for each in search.not_offered}
+    assert reasons["cause:rings-or-bore-worn"] == line
+
+
+def test_with_a_knock_the_oil_is_looked_at_first_and_then_the_engine_may_run(diesel):
+    search = begun({"knock": "seen", "hunts": "not seen"})
+    assert search.offers[0].check == "cause:oil-wrong"
+    assert "cause:rod-bearing-worn" not in {each.check for each in search.offers}
+    assert (
+        "until Oil low, thinned by fuel, or of the wrong grade (C23) is cleared"
+        in (search.must_not[0])
+    )
+
+    acts.say_in_search(machine="diesel", said={"oil-wrong": "cleared"}, who="Ida")
+    assert look().must_not == ()
+    assert "cause:rod-bearing-worn" in {each.check for each in look().offers}
+
+    acts.say_in_search(machine="diesel", said={"rod-bearing-worn": "there"}, who="Ida")
+    assert "it takes the crankshaft with it" in look().must_not[0]
+    acts.fault_found(machine="diesel", cause="rod-bearing-worn", who="Ida")
+    assert look().must_not == ()  # put right
+
+
+def test_oil_that_was_put_right_lets_the_engine_run(diesel):
+    begun({"knock": "seen", "oil-wrong": "there"})
+    assert len(look().must_not) == 2
+
+    acts.fault_found(machine="diesel", cause="oil-wrong", who="Ida")
+
+    assert look().must_not == ()
+
+
+def test_with_milk_in_the_oil_only_what_is_looked_at_standing_is_offered(diesel):
+    search = begun({"loses-water": "seen", "overheats": "seen"})
+
+    offered = {each.check: each.do for each in search.offers}
+    assert "cause:casting-cracked" in offered
+    assert "filler cap" in offered["cause:head-gasket-blown"]
+    assert offered["cause:water-pump-worn"].startswith("cold")
+    assert "cause:thermostat-stuck" not in offered
+
+
+def test_a_free_sign_that_is_asked_has_its_caution(diesel):
+    asked = {each.key: each for each in begun({"hunts": "seen"}).questions}
+
+    assert [each.name for each in asked["overspeeds"].cautions] == ["Runaway diesel"]
+    assert all(
+        bool(each.cautions) == bool(diesel_book().signs[key].dangers) for key, each in asked.items()
+    )
+
+
+def test_opening_up_is_worth_a_line_where_it_finds_the_cause_one_time_in_ten(diesel):
+    search = begun({"black-smoke": "seen", "low-power": "seen"})
+
+    shown = [each for each in search.offers if each.worth_showing]
+    seldom = [each for each in search.offers if not each.worth_showing]
+    assert seldom and all(each.kind == "open" and each.finds < 0.1 for each in seldom)
+    assert all(each.kind != "open" or each.finds >= 0.1 for each in shown)
 
 
 def test_what_an_engine_in_pieces_cannot_show_is_not_to_be_read(diesel):

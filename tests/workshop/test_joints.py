@@ -133,7 +133,8 @@ def test_what_is_ready_adds_up(machine, do):
     assert now.word == JointWord.GASKET_READY
     assert (now.faces_clean, now.gaskets_ready, now.bolts_ready) == (True, ("sump gasket",), 19)
     assert entry.says == (
-        "Made ready sump to case (J3): faces clean, sump gasket and 19 bolts counted."
+        "Made ready sump to case (J3): faces clean, sump gasket and 19 bolts counted where 20 "
+        "came off."
     )
 
 
@@ -302,6 +303,27 @@ def test_chalk_proves_an_undisturbed_joint_and_no_other(machine, do):
     do.open_joint(joint="J3")
     with pytest.raises(Refused, match="chalk proves only a joint that is undisturbed"):
         do.leak_check(joint="J3", result="dry", chalk=True)
+
+
+def test_a_joint_closed_here_that_stands_full_and_dry_is_chalk_dry_and_stays_as_it_is(machine, do):
+    close_sump(do)
+    entry = do.leak_check(joint="J3", result="dry", standing=True, at=MONDAY)
+
+    now = machine_now(machine).joint("sump-joint")
+    assert (now.word, now.dry_chalked_on) == (JointWord.SEALED, MONDAY.date())
+    assert entry.says.endswith("standing, engine not run, found dry.")
+    do.leak_check(joint="J3", result="weeping")
+    assert machine_now(machine).joint("sump-joint").dry_chalked_on is None
+    with pytest.raises(Refused, match="standing full proves nothing"):
+        do.leak_check(joint="J3", result="dry", standing=True)
+
+
+def test_a_joint_with_a_torque_is_not_seen_standing_before_it_is_torqued(do):
+    do.open_joint(joint="J2", path=True)
+    do.close_joint(joint="J2", faces_clean=True, gaskets=["side gasket"], bolts=12)
+
+    with pytest.raises(Refused, match="write down the torque first"):
+        do.leak_check(joint="J2", result="dry", standing=True)
 
 
 def test_an_open_joint_cannot_be_checked_for_leaks(do):

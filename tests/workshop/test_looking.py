@@ -1,10 +1,15 @@
 """How a machine stands is remembered until something is written about it."""
 
+from threading import Thread
+from time import sleep
+
 import pytest
 from django.db import transaction
 
 from shimstock.trade.machine.words import JointWord
 from shimstock.workshop.looking import forget, see, see_all
+from shimstock.workshop.models import Machine
+from shimstock.workshop.refused import NotFound
 
 # What is committed is remembered, so these tests commit.
 pytestmark = pytest.mark.django_db(transaction=True)
@@ -13,7 +18,7 @@ pytestmark = pytest.mark.django_db(transaction=True)
 def test_a_machine_is_looked_up_once_until_it_changes(machine, do, django_assert_num_queries):
     see("grey")
 
-    with django_assert_num_queries(2):  # which machine it is, and the last entry of its diary
+    with django_assert_num_queries(1):  # which machine it is, and the last entry of its diary
         before = see("grey")
     do.open_joint(joint="J1")
     after = see("grey")
@@ -21,6 +26,25 @@ def test_a_machine_is_looked_up_once_until_it_changes(machine, do, django_assert
     assert before.now.joint("hood-joint").word is JointWord.UNDISTURBED
     assert after.now.joint("hood-joint").word is JointWord.OPEN
     assert after.latest > before.latest
+
+
+@pytest.mark.parametrize("typed", ["grey", " GREY ", "the grey"])
+def test_a_machine_is_found_by_what_is_typed_whether_remembered_or_not(machine, typed):
+    Machine.objects.update(name="The Grey")
+    first = see(typed)
+
+    assert first.row.slug == "grey"
+    assert see(typed) is first
+    with pytest.raises(NotFound):
+        see("green")
+
+
+def test_a_machine_that_was_taken_away_is_seen_no_more(machine, do):
+    see("grey")
+    do.undo(Machine.objects.get().diary.first())
+
+    with pytest.raises(NotFound):
+        see("grey")
 
 
 def test_an_undo_is_seen_too(machine, do):
@@ -67,3 +91,24 @@ def test_what_is_rolled_back_is_never_remembered(machine, do):
 
     assert see("grey").now.joint("hood-joint").word is JointWord.UNDISTURBED
     assert see("grey").now.joint("sump-joint").word is JointWord.OPEN
+
+
+def test_a_book_that_many_pages_wait_for_is_read_once(machine, monkeypatch):
+    from shimstock.workshop import books, looking
+
+    row, read, began = Machine.objects.get(), books.read_book, []
+
+    def slowly(*book, **how):
+        began.append(book)
+        sleep(0.2)
+        return read(*book, **how)
+
+    monkeypatch.setattr(books, "read_book", slowly)
+    books._read.cache_clear()
+    pages = [Thread(target=looking._read_books, args=[[row]]) for _ in range(4)]
+    for page in pages:
+        page.start()
+    for page in pages:
+        page.join()
+
+    assert len(began) == 1

@@ -191,3 +191,43 @@ def test_what_was_read_by_such_a_copy_is_not_laid_on_other_places(do, unreadable
 
     with pytest.raises(Refused, match=said):
         do.change_book(book_text=other)
+
+
+def test_a_corrected_figure_makes_no_starter_newer(db, installed):
+    acts.add_machine(slug="red", name="Red", book_text=TEXT, book_name="shed-engine", who="Ann")
+
+    acts.correct_figure(machine="red", figure="bore", typed={"page": "41"}, who="Ann")
+
+    assert newer_starters(Machine.objects.get()) == ()
+
+
+@pytest.mark.parametrize("whole", [False, True])
+def test_the_newer_starter_is_taken_by_its_name_and_own_corrections_stay(db, installed, whole):
+    acts.add_machine(
+        slug="red", name="Red", book_text=TEXT, who="Ann",
+        book_name="red.yaml" if whole else "shed-engine",
+    )  # fmt: skip
+    if whole:  # as machines were booked in with a starter before
+        Machine.objects.update(book_name="shed-engine")
+    acts.correct_figure(machine="red", figure="bore", typed={"page": "41"}, who="Ann")
+    assert newer_starters(Machine.objects.get()) == ()
+    installed["shed-engine"] = NEWER
+    assert newer_starters(Machine.objects.get()) == ("shed-engine",)
+
+    acts.change_book(machine="red", book_text=NEWER, book_name="shed-engine", who="Ann")
+
+    row = Machine.objects.get()
+    book = book_of(row)
+    assert newer_starters(row) == ()
+    assert book.figures["bore"].page == 41
+    assert book.figures["end-float"].limit[0].value == 0.009
+    assert "end-float" not in row.book_text
+
+
+def test_another_starter_takes_the_place_of_the_own_book(red, installed):
+    installed["other"] = NEWER.replace("book: shed-engine", "book: other")
+
+    acts.change_book(machine="red", book_text=installed["other"], book_name="other", who="Ann")
+
+    red.refresh_from_db()
+    assert list(red.starters) == ["other"]

@@ -20,6 +20,7 @@ DATABASES = {
     "default": {
         "ENGINE": "django.db.backends.sqlite3",
         "NAME": SHED / DATABASE,
+        "CONN_MAX_AGE": None,  # what is open stays open: see lasting.py
         "OPTIONS": {
             # A reading that the screen called kept survives a pulled plug: FULL waits for the
             # disk. WAL lets one read while another writes. (Django itself turns foreign keys on.)

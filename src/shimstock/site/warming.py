@@ -80,37 +80,38 @@ def _load_pages() -> None:
 
 
 def _look_at_machines() -> None:
-    from shimstock.workshop.looking import see_all
+    """Look at one machine after another, so that those that people are at are looked at first."""
+    from shimstock.workshop.looking import last_worked_on_first, see
 
-    machines = see_all()
-    _open_pages(machines)
-    _ = [(seen.standing, seen.gates) for seen in machines]
-
-
-def _open_pages(machines: list[Seen]) -> None:
-    """Make each kind of page once: what it is made with, some of it large, is loaded then."""
     import_module("ortools.sat.python.cp_model")  # half a second, for the first way in
-    _open("shed")
     _open("sums")
-    for seen in machines[:1]:
-        joint, figure = next(iter(seen.book.joints), ""), next(iter(seen.book.measures), "")
-        for name in ("machine", "readings", "gates", "diary", "book", "bags", "photos", "papers"):
-            _open(name, seen.row.slug)
-        for name, key in (("joint", joint), ("reading", figure)):
-            if key:
-                _open(name, seen.row.slug, key)
-    _open_a_search(machines)
+    for number, machine in enumerate(last_worked_on_first()):
+        seen = see(machine)
+        _ = (seen.standing, seen.gates, seen.measured)
+        if number == 0:
+            _open_pages(seen)
+    _open("shed")
+    _open_searches()
 
 
-def _open_a_search(machines: list[Seen]) -> None:
-    """What ranks causes is loaded with the first search, whichever machine it is on."""
+def _open_pages(seen: Seen) -> None:
+    """Make each kind of page once: what it is made with, some of it large, is loaded then."""
+    joint, figure = next(iter(seen.book.joints), ""), next(iter(seen.book.measures), "")
+    for name in ("machine", "readings", "gates", "diary", "book", "bags", "photos", "papers"):
+        _open(name, seen.row.slug)
+    for name, key in (("joint", joint), ("reading", figure)):
+        if key:
+            _open(name, seen.row.slug, key)
+
+
+def _open_searches() -> None:
+    """The searches that go on; else any, since what ranks causes is loaded with the first."""
     from shimstock.workshop.models import FaultSearch
 
-    numbers = dict(FaultSearch.objects.filter(withdrawn=False).values_list("machine", "number"))
-    for seen in machines:
-        if seen.row.pk in numbers:
-            _open("fault", seen.row.slug, str(numbers[seen.row.pk]))
-            return
+    rows = FaultSearch.objects.filter(withdrawn=False, machine__withdrawn=False)
+    each = rows.values_list("machine__slug", "number")
+    for machine, number in list(each.filter(ended="")) or each[:1]:
+        _open("fault", machine, str(number))
 
 
 def _open(name: str, *which: str) -> None:

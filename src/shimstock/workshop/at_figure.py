@@ -213,6 +213,14 @@ class AtFigure:
         read = {row.piece for row in self.others if row.stage == self.stage} | {self.piece}
         return next((piece for piece in self.pieces if piece not in read), "")
 
+    @property
+    def chains(self) -> tuple[tuple[str, str], ...]:
+        """The chains of play that it is read along: key and name."""
+        from shimstock.trade.measure.in_all import read_along
+
+        trains = self.seen.book.trains.items()
+        return tuple((key, train.name) for key, train in trains if self.key in read_along(train))
+
     def _told(self, row: VerdictRow) -> Told:
         return Told(row, told.word_told(self.seen.book, row), told.chance_told(row))
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -76,11 +76,6 @@ class AtJoint:
 
     seen: Seen
     key: str
-
-    @property
-    def shows_before(self) -> bool:
-        """Whether a photo taken now shows how it was before the work."""
-        return self.stands.word in (JointWord.UNDISTURBED, JointWord.TO_BE_OPENED)
 
     @cached_property
     def entry(self) -> Joint:
@@ -192,6 +187,16 @@ class AtJoint:
         against = self.against_closing
         return bool(against) and not any(each.reason.hard for each in against)
 
+    def shown_now(self, taken: Collection[str]) -> str:
+        """What a photo taken now most likely shows: before or after the work; "" for neither.
+
+        taken: the moments of the photos there are of it.
+        """
+        untouched = self.stands.word in (JointWord.UNDISTURBED, JointWord.TO_BE_OPENED)
+        if untouched or (self.stands.is_open and "before" not in taken):
+            return "before"
+        return "" if self.stands.is_open else "after"
+
     @cached_property
     def to_lay_ready(self) -> tuple[ToLayReady, ...]:
         """Gaskets, seals and small things that closing takes."""
@@ -235,6 +240,13 @@ class AtJoint:
     def may_be_chalked(self) -> bool:
         """True where chalk may prove it dry."""
         return self.stands.word is JointWord.UNDISTURBED
+
+    @property
+    def may_be_seen_standing(self) -> bool:
+        """True where it can be looked at standing full, and counts as chalk-dry."""
+        from shimstock.trade.reach.dry import CLOSED_HERE
+
+        return self.stands.word in CLOSED_HERE and not self.torque_due
 
     @cached_property
     def while_open(self) -> tuple[WhileOpen, ...]:
@@ -297,5 +309,6 @@ def _figures(seen: Seen, part: str, piece: str) -> Iterator[FigureBehind]:
 
 
 def _worst(seen: Seen, part: str, piece: str) -> Verdict | None:
-    said = {each.verdict.verdict for each in _figures(seen, part, piece) if each.verdict}
+    read = (each.verdict for each in _figures(seen, part, piece) if each.verdict)
+    said = {each.verdict for each in read if not each.too_much_in_all}  # that calls no part worn
     return next((verdict for verdict in WORST_FIRST if verdict in said), None)

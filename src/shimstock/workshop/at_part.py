@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from functools import cached_property
 from typing import TYPE_CHECKING
 
+from shimstock.trade.machine.sides import sits_on
 from shimstock.trade.machine.words import PartWord
 from shimstock.workshop import rules
 from shimstock.workshop.find import find_part
@@ -65,7 +65,11 @@ class AtPart:
     def carries(self) -> tuple[tuple[str, str], ...]:
         """Keys and names of the parts that sit on it."""
         parts = self.seen.book.parts.items()
-        return tuple((key, part.name) for key, part in parts if part.sits_on == self.key)
+        return tuple(
+            (key, part.name)
+            for key, part in parts
+            if any(sits_on(self.seen.book, key, piece) == self.key for piece in part.instances)
+        )
 
     @property
     def mates(self) -> tuple[tuple[str, str], ...]:
@@ -113,11 +117,8 @@ class AtPart:
 
     def _below(self, piece: str) -> tuple[str, str] | None:
         """What a piece sits on: of two like parts that are named so, the one on its own side."""
-        below, parts = self.entry.sits_on, self.seen.book.parts
-        for other in self.entry.instances if below and piece else ():
-            twin = re.sub(rf"\b{re.escape(other)}\b", piece, str(below))
-            below = twin if twin in parts else below
-        return (below, parts[below].name) if below else None
+        below = sits_on(self.seen.book, self.key, piece)
+        return (below, self.seen.book.parts[below].name) if below else None
 
     def _figures(self, piece: str) -> tuple[FigureOfPart, ...]:
         measures = self.seen.book.measures.items()

@@ -4,8 +4,11 @@ from collections.abc import Mapping
 from functools import lru_cache
 
 from shimstock.trade.machine.book import Book
+from shimstock.trade.machine.merge import difference
 from shimstock.trade.machine.reading import read_book
+from shimstock.trade.machine.sheet import Problem, read_sheet
 from shimstock.trade.machine.starters import starter_names, starter_text
+from shimstock.trade.measure.far_off import far_from_starter
 from shimstock.workshop.models import Machine
 
 Starters = Mapping[str, str]
@@ -45,16 +48,73 @@ def starters_today(text: str, name: str) -> dict[str, str]:
     return found
 
 
+def doubts(text: str, name: str, starters: Starters) -> tuple[Problem, ...]:
+    """Figures of a faultless book that can hardly be those of the starter it lies over.
+
+    text, name: the book's text and its file's name. starters: those that it extends.
+    """
+    below = book_from(text, name, starters).extends
+    if below is None:
+        return ()
+    its_own = {each: kept for each, kept in starters.items() if each != below}
+    base = book_from(starters[below], below, its_own)
+    return tuple(far_from_starter(text, name, base)) if base.measures else ()
+
+
+def is_starter(text: str, name: str) -> bool:
+    """Whether a book's text is a starter as it is installed, with nothing of a person's own."""
+    return name in starter_names() and starter_text(name) == text
+
+
+def over_starter(machine: str, starter: str, own: Mapping[str, object] | None = None) -> str:
+    """The text of a machine's own book that says nothing but what it extends, and what is its own.
+
+    machine: its short name. own: sections of entries that differ from the starter's.
+    """
+    import yaml
+
+    fields = {"book": machine, "extends": starter, **(own or {})}
+    return yaml.safe_dump(fields, allow_unicode=True, sort_keys=False, width=10_000)
+
+
 def newer_starters(machine: Machine) -> tuple[str, ...]:
-    """Starters that are installed today with another text than the machine keeps of them.
+    """Starters that are installed today with another text than the machine took of them.
 
     A machine is given them by changing its book, never unasked.
     """
-    kept = {**machine.starters, machine.book_name: machine.book_text}  # it may be a starter itself
+    kept = dict(machine.starters)
+    if machine.book_name in starter_names() and not is_starter(
+        machine.book_text, machine.book_name
+    ):
+        kept[machine.book_name] = _as_booked_in(machine)
     installed = set(starter_names())
     return tuple(
         name for name, text in kept.items() if name in installed and starter_text(name) != text
     )
+
+
+def own_text(machine: Machine) -> tuple[str, str]:
+    """The text and file name of what is a machine's own, to lie over the starters of today.
+
+    A machine that was booked in with a starter's whole text has in it what was corrected since:
+    only that is its own.
+    """
+    if machine.book_name not in starter_names():
+        return machine.book_text, machine.book_name
+    was, now = (
+        read_sheet(text, machine.book_name).data
+        for text in (_as_booked_in(machine), machine.book_text)
+    )
+    changed = difference(was, now).items()
+    own = {name: each for name, each in changed if name not in ("book", "extends")}
+    return over_starter(machine.slug, machine.book_name, own), f"{machine.slug}.yaml"
+
+
+def _as_booked_in(machine: Machine) -> str:
+    """The text of the book that a machine was booked in with, before anything was corrected."""
+    first = machine.diary.filter(act="add machine").order_by("pk").first()
+    rows = first.after.values() if first else ()
+    return next((str(row["book_text"]) for row in rows if "book_text" in row), machine.book_text)
 
 
 def knows_piece(book: Book, part: str, piece: str) -> bool:

@@ -36,7 +36,7 @@ IN_WORDS = {
     "bolts_ready": "bolts counted in the bag",
     "thickness_found": "thickness of the old gasket",
     "leak_checked_on": "found dry on",
-    "dry_chalked_on": "chalked and dry on",
+    "dry_chalked_on": "chalk-dry on",
 }
 """What a person calls a column; any other is called by its own name."""
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING
 
-from django.db.models import Q, QuerySet, TextField
+from django.db.models import IntegerField, Q, QuerySet, TextField, Value
 from django.db.models.functions import Cast
 from django.utils.timezone import localdate
 
@@ -20,6 +20,10 @@ if TYPE_CHECKING:
 
 A_PAGE = 30
 """How many entries are read at a time."""
+
+NOTHING = Value(None, output_field=IntegerField())
+Undoing = tuple[int, int | None, str]
+"""Number of an entry, of the one that it undoes, and who wrote it."""
 
 INTO_THE_NIGHT = timedelta(hours=4)
 """Work after midnight belongs to the evening on which it began."""
@@ -76,16 +80,18 @@ class Found:
 def told(machine: Machine, book: Book, wanted: Wanted, count: int = A_PAGE) -> Found:
     """The newest entries that are wanted, newest first; each with what it changed."""
     entries = list(_wanted(machine, book, wanted).defer("sent").order_by("-pk")[:count])
-    whole = list(machine.diary.order_by("-pk").values_list("pk", "undoes_id", "who"))
-    undone = _undone_by((pk, undoes) for pk, undoes, _ in whole)
-    return Found(_with_changes(entries, undone), sorted({who for _, _, who in whole}))
+    undoings = _undoings(machine, entries)
+    names = machine.diary.values_list(NOTHING, NOTHING, "who").distinct()
+    found = list(names.order_by().union(undoings, all=True))  # in one SELECT, and few rows
+    undone = _undone_by(sorted((row[:2] for row in found if row[0]), reverse=True))
+    return Found(_with_changes(entries, undone), sorted({who for *_, who in found}))
 
 
 def newest(machine: Machine, count: int) -> list[Told]:
     """The newest entries of a machine, newest first."""
-    undoings = machine.diary.filter(undoes__isnull=False).order_by("-pk")
-    undone = _undone_by(undoings.values_list("pk", "undoes_id"))
-    return _with_changes(list(machine.diary.defer("sent").order_by("-pk")[:count]), undone)
+    entries = list(machine.diary.defer("sent").order_by("-pk")[:count])
+    undoings = _undoings(machine, entries).order_by("-pk")
+    return _with_changes(entries, _undone_by(row[:2] for row in undoings))
 
 
 def _with_changes(entries: list[DiaryEntry], undone: Mapping[int, int]) -> list[Told]:
@@ -94,6 +100,16 @@ def _with_changes(entries: list[DiaryEntry], undone: Mapping[int, int]) -> list[
         Told(each, undone.get(each.pk), changes_told(each, places), _about(each), _photos(each))
         for each in entries
     ]
+
+
+def _undoings(machine: Machine, entries: list[DiaryEntry]) -> QuerySet[DiaryEntry, Undoing]:
+    """What was undone since the oldest of some entries: all that can have undone one of them.
+
+    A diary is long, and what is looked at is mostly at its end.
+    """
+    oldest = min((each.pk for each in entries), default=0)
+    later = machine.diary.filter(pk__gt=oldest, undoes__isnull=False).order_by()
+    return later.values_list("pk", "undoes_id", "who")
 
 
 def _undone_by(entries: Iterable[tuple[int, int | None]]) -> dict[int, int]:

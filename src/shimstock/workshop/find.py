@@ -1,4 +1,4 @@
-"""From what a person types to what it names: by key, by mark or by full name."""
+"""From what a person types to what it names: by key, mark, full name or the book's other word."""
 
 from __future__ import annotations
 
@@ -110,7 +110,7 @@ def _find(what: str, typed: str, things: Mapping[str, Named]) -> str:
     if wanted in things:
         return wanted
     lower = _plain(wanted)
-    for calls in (_keys, _marks, _names):
+    for calls in (_keys, _marks, _names, _other_words):
         found = [key for key, thing in things.items() if lower in calls(key, thing)]
         if len(found) > 1:
             raise Refused([f"{typed!r} names more than one {what}: {listed(found, 'or')}."])
@@ -133,6 +133,10 @@ def _marks(key: str, thing: Named) -> set[str]:
 
 def _names(key: str, thing: Named) -> set[str]:
     return {_plain(thing.name)} if thing.name else set()
+
+
+def _other_words(key: str, thing: Named) -> set[str]:
+    return {_plain(word) for word in getattr(thing, "words", ())}
 
 
 def _words(thing: Named) -> set[str]:

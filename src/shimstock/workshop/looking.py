@@ -11,6 +11,8 @@ from threading import Lock
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from django.db.models import QuerySet
+
     from shimstock.trade.machine.book import Book, Caution
     from shimstock.trade.machine.state import FigureKey, MachineNow
     from shimstock.trade.measure.reading import Reading
@@ -116,7 +118,11 @@ def see(machine: str) -> Seen:
     """Look at a machine. Raises NotFound."""
     from shimstock.workshop.find import find_machine
 
-    return see_row(find_machine(machine))
+    # The row holds the whole book: it is fetched only where the machine is not remembered.
+    latest = dict(_latest().filter(slug=machine.strip().lower()))
+    if not latest:
+        return see_row(find_machine(machine))
+    return _as_they_stand(latest, _rows)[0]
 
 
 def see_row(row: Machine) -> Seen:
@@ -127,14 +133,30 @@ def see_row(row: Machine) -> Seen:
 
 def see_all() -> list[Seen]:
     """Look at every machine in the shed, in one SELECT for all that did not change."""
+    return _as_they_stand(dict(_latest()), _rows)
+
+
+def _latest() -> QuerySet[Machine, tuple[int, int]]:
+    """The machines in the shed, each with the last entry in its diary; 0 for none."""
     from django.db.models import OuterRef, Subquery
+    from django.db.models.functions import Coalesce
 
     from shimstock.workshop.models import DiaryEntry, Machine
 
     last = DiaryEntry.objects.filter(machine=OuterRef("pk")).order_by("-pk").values("pk")[:1]
-    rows = Machine.objects.filter(withdrawn=False).annotate(last=Subquery(last))
-    latest = {pk: number or 0 for pk, number in rows.values_list("pk", "last")}
-    return _as_they_stand(latest, lambda pks: list(Machine.objects.filter(pk__in=pks)))
+    rows = Machine.objects.filter(withdrawn=False).annotate(last=Coalesce(Subquery(last), 0))
+    return rows.values_list("pk", "last")
+
+
+def _rows(numbers: list[int]) -> list[Machine]:
+    from shimstock.workshop.models import Machine
+
+    return list(Machine.objects.filter(pk__in=numbers))
+
+
+def last_worked_on_first() -> list[str]:
+    """The machines in the shed by their short names, that of the last entry in the diary first."""
+    return list(_latest().order_by("-last", "slug").values_list("slug", flat=True))
 
 
 def measured(seen: Seen) -> tuple[Verdicts, list[Remedy]]:
@@ -173,6 +195,8 @@ def minutes(number: float) -> str:
 _Key = tuple[int, int, date]
 _remembered: OrderedDict[_Key, Seen] = OrderedDict()
 _hold = Lock()
+_reading: dict[int, Lock] = {}
+"""One for each machine whose book is read."""
 
 
 def forget() -> None:
@@ -200,12 +224,22 @@ def _as_they_stand(
         found = {pk: _remembered.get((pk, number, today)) for pk, number in latest.items()}
     if lacking := [pk for pk, seen in found.items() if seen is None]:
         fetched = rows(lacking)
+        _read_books(fetched)
         stand = machines_now(fetched, today)
         found |= {row.pk: Seen(row, stand[row.pk], latest[row.pk]) for row in fetched}
     there = [seen for seen in found.values() if seen is not None]
     # Only what is committed: a transaction that is rolled back gives its numbers to another.
     transaction.on_commit(lambda: _remember(there, today))
     return there
+
+
+def _read_books(machines: list[Machine]) -> None:
+    """Read each machine's book, which takes long, once, and not beside others who wait for it."""
+    from shimstock.workshop.books import book_of
+
+    for each in machines:
+        with _reading.setdefault(each.pk, Lock()):
+            book_of(each)
 
 
 def _remember(there: list[Seen], today: date) -> None:

@@ -1,9 +1,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from datetime import date
-from typing import TYPE_CHECKING, TypeVar
+from datetime import date, datetime
+from typing import TYPE_CHECKING, NamedTuple, TypeVar
 
+from django.db.models import CharField, Value
 from django.utils import timezone
 
 from shimstock.trade.machine.book import Book
@@ -27,11 +28,12 @@ from shimstock.workshop.models import (
     PieceState,
     VerdictRow,
 )
+from shimstock.workshop.searches_now import rows_of_searches, searches_now
 
 if TYPE_CHECKING:
     from django.db.models import QuerySet
 
-OfMachine = TypeVar("OfMachine", JointState, PieceState, VerdictRow, AnswerRow, GatePass)
+OfMachine = TypeVar("OfMachine", JointState, PieceState, VerdictRow)
 
 
 def machine_now(machine: Machine, today: date | None = None) -> MachineNow:
@@ -48,8 +50,8 @@ def machines_now(machines: Sequence[Machine], today: date | None = None) -> dict
     joints = _by_machine(JointState.objects.all(), machines)
     pieces = _by_machine(PieceState.objects.all(), machines)
     judged = _by_machine(verdicts, machines)
-    answers = _by_machine(AnswerRow.objects.filter(withdrawn=False), machines)
-    passed = _by_machine(GatePass.objects.filter(withdrawn=False), machines)
+    signed = _signed(machines)
+    searched = rows_of_searches(machines)
     found = {}
     for each in machines:
         book = book_of(each)
@@ -59,8 +61,9 @@ def machines_now(machines: Sequence[Machine], today: date | None = None) -> dict
             joints={r.joint: joint_now(r) for r in joints[each.pk] if r.joint in book.joints},
             pieces=_pieces(pieces[each.pk], book),
             verdicts=_verdicts(judged[each.pk], book),
-            answers=_answers(answers[each.pk]),
-            passed=frozenset(r.gate for r in passed[each.pk]) & book.gates.keys(),
+            answers=_answers(signed[each.pk]),
+            passed=frozenset(r.about for r in signed[each.pk] if r.gate) & book.gates.keys(),
+            searches=searches_now(searched[each.pk], book),
         )
     return found
 
@@ -120,8 +123,39 @@ def _verdicts(rows: Iterable[VerdictRow], book: Book) -> dict[FigureKey, Verdict
     }
 
 
-def _answers(rows: Iterable[AnswerRow]) -> dict[str, Answer]:
+class _Signed(NamedTuple):
+    """What somebody put their name to: a gate that was passed, or the answer to a gate's point."""
+
+    machine: int
+    gate: bool
+    about: str
+    answer: str
+    reason: str
+    by: str
+    at: datetime
+
+
+def _signed(machines: Sequence[Machine]) -> dict[int, list[_Signed]]:
+    """Answers and passed gates of several machines, in one SELECT."""
+    found: dict[int, list[_Signed]] = {machine.pk: [] for machine in machines}
+    answers = AnswerRow.objects.filter(withdrawn=False, machine__in=list(found)).order_by()
+    passed = GatePass.objects.filter(withdrawn=False, machine__in=list(found)).order_by()
+    answered = answers.annotate(gate=Value(False)).values_list(
+        "machine_id", "gate", "point", "answer", "reason", "by", "at"
+    )
+    nothing = Value("", CharField())
+    gates = passed.annotate(is_gate=Value(True), answer=nothing, reason=nothing).values_list(
+        "machine_id", "is_gate", "gate", "answer", "reason", "by", "at"
+    )
+    for row in answered.union(gates, all=True):
+        signed = _Signed(*row)
+        found[signed.machine].append(signed)
+    return found
+
+
+def _answers(rows: Iterable[_Signed]) -> dict[str, Answer]:
     return {
-        row.point: Answer(row.answer, row.by, timezone.localdate(row.at), row.reason)
+        row.about: Answer(row.answer, row.by, timezone.localdate(row.at), row.reason)
         for row in rows
+        if not row.gate
     }

@@ -7,6 +7,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from shimstock.trade.reach.answers import answered, set_aside
+from shimstock.trade.reach.open_point import OpenPoint
 from shimstock.trade.reach.points import points_of
 
 if TYPE_CHECKING:
@@ -44,8 +45,9 @@ def signed_answers(seen: Seen, gate: str) -> list[Signed]:
     """What was answered before a gate: its questions in order, then points that were set aside."""
     now, entry = seen.now, seen.book.gates[gate]
     asked = {key: point.ask for key, point in entry.points.items()}
-    open_still = [point for point in points_of(now, entry) if point and point.key not in asked]
-    aside = {p.key: p.what for p in open_still if not p.hard and set_aside(now, p.key)}
+    still = [point for point in points_of(now, entry) if isinstance(point, OpenPoint)]
+    beside = [p for p in still if p.key not in asked and not p.hard]
+    aside = {p.key: p.what for p in beside if set_aside(now, p.key)}
     return [
         _signed(seen, key, said, entry.points.get(key))
         for key, said in (asked | aside).items()

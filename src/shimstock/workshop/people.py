@@ -12,40 +12,29 @@ from typing import TYPE_CHECKING
 
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop.refused import NotFound, Refused
+from shimstock.workshop.sweeping import sweep_codes
+from shimstock.workshop.tries import fitted, hold_try
 
 if TYPE_CHECKING:
     from django.db.models import QuerySet
 
-    from shimstock.workshop.models import Device, JoinCode, Person, SignInTry
+    from shimstock.workshop.models import Device, JoinCode, Person
 
 SEASON = timedelta(days=200)
 """How long one's own phone stays signed in."""
 VISIT = timedelta(hours=12)
 """How long any other device does, where its browser is not closed before."""
 CODE_GOOD_FOR = timedelta(minutes=15)
+CODE_TOLD_FOR = timedelta(days=1)
+"""How long after that it is still said of a code why it lets nobody in."""
 SEEN_EVERY = timedelta(minutes=10)
 """How often it is written down that a device is in use."""
-
-FREE_MISSES = 5
-"""So many misses cost nothing; each one after them doubles the wait."""
-MISSES_COUNT_FOR = timedelta(minutes=15)
-FIRST_WAIT = timedelta(seconds=30)
-LONGEST_WAIT = timedelta(minutes=15)
-NO_WAIT = timedelta(0)
 
 LETTERS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"  # none that is taken for another on a dim screen
 CODE_LETTERS = 8
 LONGEST_NAME = 100
 AT_THE_COMPUTER = ""
 """Who made a code, where it was made by a command at the computer that holds the shed."""
-
-
-class TooManyTries(Refused):
-    """Nothing is tried now; `wait` is the seconds until it may be tried again."""
-
-    def __init__(self, wait: timedelta) -> None:
-        self.wait = max(1, round(wait.total_seconds()))
-        super().__init__([f"Too many tries did not fit. Wait {_spoken(self.wait)}, then try again"])
 
 
 def anybody() -> bool:
@@ -62,11 +51,13 @@ def let_in(made_by: str) -> str:
     """Make a code that lets one person in, once, within CODE_GOOD_FOR.
 
     made_by: who made it; AT_THE_COMPUTER for one that may also give a known name a new password.
+    Codes that ran out long ago, used or not, are swept.
     """
     from shimstock.workshop.models import JoinCode
 
     code = "".join(secrets.choice(LETTERS) for _ in range(CODE_LETTERS))
     now = _now()
+    sweep_codes(now - CODE_TOLD_FOR)
     JoinCode.objects.create(
         digest=_digest(code), made_by=made_by, made_at=now, good_until=now + CODE_GOOD_FOR
     )
@@ -90,11 +81,11 @@ def look_at_code(typed: str, address: str) -> JoinCode:
     """
     from shimstock.workshop.models import JoinCode
 
-    held = _hold_try("", address)
+    held = hold_try(name="", address=address, now=_now())
     found = JoinCode.objects.filter(digest=_digest(code_typed(typed))).first()
     if found is None:
         raise Refused([f"Code {typed} is none of this shed's; look at its letters again"])
-    _fitted(held)
+    fitted(held)
     if found.used_at is not None:
         raise Refused([f"Code {typed} has let somebody in already; ask for a new one"])
     if found.good_until < _now():
@@ -127,7 +118,7 @@ def join(code: JoinCode, *, name: str, password: str) -> Person:
             raise Refused([f"{person.name} works here already; another name, such as {called} B."])
         person.password = digest
         person.save(update_fields=["password"])
-        person.devices.filter(ended_at=None).update(ended_at=_now())
+        _end_devices(person)
         return person
 
 
@@ -191,53 +182,55 @@ def check_sign_in(*, name: str, password: str, address: str) -> Person:
     """
     from django.contrib.auth.hashers import check_password, make_password
 
-    held = _hold_try(_key(name)[:LONGEST_NAME], address)
+    held = hold_try(name=_key(name)[:LONGEST_NAME], address=address, now=_now())
     person = person_called(name)
     if person is None:
         make_password(password)  # takes as long as checking one
     if person is None or not check_password(password, person.password):
         raise Refused(["This name and this password do not belong together"])
-    _fitted(held)
+    fitted(held)
     return person
 
 
-def _hold_try(name: str, address: str) -> int:
-    """Note a try as a miss before it is made, so that many at once do not slip through.
+def change_password(
+    name: str, *, old: str, new: str, again: str, session: str, address: str
+) -> int:
+    """Give the person of that name a new password, and sign them out everywhere else.
 
-    Returns its number, for `_fitted`. Raises TooManyTries.
+    old: the password until now. again: the new one once more. session: key of the session that
+    goes on. address: where it is tried from, so that guessing the old one grows slow.
+    Returns how many other devices were signed out. Raises NotFound, Refused, TooManyTries.
     """
+    from django.contrib.auth.hashers import make_password
     from django.db import transaction
 
-    from shimstock.workshop.models import SignInTry
-
-    now = _now()
+    person = person_called(name)
+    if person is None:
+        raise NotFound("person who works here", name, [])
+    _check_new_password(old, new, again)
+    _check_old_password(person, old, address)
+    digest = make_password(new)
     with transaction.atomic():
-        misses = SignInTry.objects.filter(at__gt=now - MISSES_COUNT_FOR)
-        by = {"name": name, "address": address}
-        counted = [misses.filter(**{each: value}) for each, value in by.items() if value]
-        wait = max((_until(_times(each), now) - now for each in counted), default=NO_WAIT)
-        if wait > NO_WAIT:
-            raise TooManyTries(wait)
-        return SignInTry.objects.create(name=name, address=address, at=now).pk
+        person.password = digest
+        person.save(update_fields=["password"])
+        return _end_devices(person, but=session)
 
 
-def _fitted(held: int) -> None:
-    """A try that fitted is no miss: it is held against no name and no address."""
-    from shimstock.workshop.models import SignInTry
+def _check_old_password(person: Person, old: str, address: str) -> None:
+    from django.contrib.auth.hashers import check_password
 
-    SignInTry.objects.filter(pk=held).update(name="", address="")
-
-
-def _times(misses: QuerySet[SignInTry]) -> list[datetime]:
-    return list(misses.order_by("at").values_list("at", flat=True))
+    held = hold_try(name=_key(person.name), address=address, now=_now())
+    if not check_password(old, person.password):
+        raise Refused(["The old password does not fit; type it again"])
+    fitted(held)
 
 
-def _until(misses: list[datetime], now: datetime) -> datetime:
-    """When it may be tried again after misses, oldest first."""
-    over = len(misses) - FREE_MISSES
-    if over < 0:
-        return now
-    return misses[-1] + min(FIRST_WAIT * (1 << min(over, 10)), LONGEST_WAIT)
+def _check_new_password(old: str, new: str, again: str) -> None:
+    if new != again:
+        raise Refused(["The new password was not typed the same twice; type both again"])
+    if new == old:
+        raise Refused(["The new password is the old one; think of another"])
+    _check_password(new)
 
 
 # --- devices -----------------------------------------------------------------------------
@@ -280,6 +273,13 @@ def devices() -> QuerySet[Device]:
     return Device.objects.filter(lasting, ended_at=None).select_related("person")
 
 
+def renew_session(was: str, now: str) -> None:
+    """Let a device go on under another session key; one that somebody copied is worth nothing."""
+    from shimstock.workshop.models import Device
+
+    Device.objects.filter(session=was).update(session=now)
+
+
 def end_device(number: int) -> Device:
     """Sign a device out, whoever is on it. Raises NotFound where it is not signed in."""
     device = devices().filter(pk=number).first()
@@ -290,21 +290,19 @@ def end_device(number: int) -> Device:
     return device
 
 
+def _end_devices(person: Person, but: str = "") -> int:
+    """Sign somebody out everywhere, or everywhere but on one device. but: key of its session."""
+    ended = devices().filter(person=person).exclude(session=but).count()
+    person.devices.filter(ended_at=None).exclude(session=but).update(ended_at=_now())
+    return ended
+
+
 # --- words and times ---------------------------------------------------------------------
 
 
 def _key(name: str) -> str:
     """What two spellings of one name share."""
     return " ".join(unicodedata.normalize("NFC", name).split()).casefold()
-
-
-def _spoken(seconds: int) -> str:
-    """A wait as people say it.
-
-    >>> _spoken(30), _spoken(61)
-    ('30 seconds', '2 minutes')
-    """
-    return f"{seconds} seconds" if seconds <= 60 else f"{-(-seconds // 60)} minutes"
 
 
 def _clock(when: datetime) -> str:

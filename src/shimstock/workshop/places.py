@@ -24,6 +24,11 @@ def verdict_place(figure: str, piece: str, stage: str) -> str:
     return f"verdict:{figure}:{piece}:{stage}"
 
 
+def chain_place(train: str) -> str:
+    """A chain of play."""
+    return f"chain:{train}"
+
+
 def answer_place(point: str) -> str:
     """The answer to a gate's question."""
     return f"answer:{point}"
@@ -64,6 +69,6 @@ def found_place(cause: str) -> str:
     return f"found:{cause}"
 
 
-def counts_place(label: str) -> str:
-    """What another workshop found, under the name that it was given here."""
-    return f"counts:{label}"
+def counts_place(label: str, workshop: str = "") -> str:
+    """What another workshop found: by its own name, or under the one that it was given here."""
+    return f"counts of:{workshop}" if workshop else f"counts:{label}"

@@ -3,6 +3,7 @@
 from shimstock.trade.machine.book import Joint
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.reach.pieces import pieces_behind
+from shimstock.workshop.models import Machine
 from shimstock.workshop.places import answer_place, joint_place, piece_place, verdict_place
 
 
@@ -32,6 +33,13 @@ def passing(now: MachineNow) -> set[str]:
         *(verdict_place(*key) for key in now.verdicts),
         *(answer_place(key) for key in now.answers),
     }
+
+
+def searched(machine: Machine) -> set[str]:
+    """A gate rests on what was said in searches, too, and on what was put right."""
+    said = machine.said_in_searches.filter(withdrawn=False)
+    found = machine.faults_found.filter(withdrawn=False)
+    return {each.place for each in (*machine.searches.filter(withdrawn=False), *said, *found)}
 
 
 def building_in(now: MachineNow, part: str) -> set[str]:

@@ -5,7 +5,7 @@ from dataclasses import replace
 from shimstock.trade.machine.state import JointNow, MachineNow, PieceNow
 from shimstock.trade.machine.words import JointWord, PartWord
 from shimstock.trade.reach import closing, gates, moves
-from shimstock.trade.reach.points import OpenPoint
+from shimstock.trade.reach.open_point import OpenPoint
 from shimstock.trade.reach.reason import Reason
 from shimstock.trade.reach.target import Target
 from shimstock.trade.reach.way import way_in

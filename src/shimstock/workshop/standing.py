@@ -8,14 +8,21 @@ from typing import TYPE_CHECKING, Any
 
 from shimstock.trade.machine.words import Stage
 from shimstock.workshop.looking import called
-from shimstock.workshop.places import joint_place, piece_place, reading_place
+from shimstock.workshop.places import (
+    chain_place,
+    joint_place,
+    piece_place,
+    reading_place,
+    search_place,
+)
 from shimstock.workshop.wording import count_of
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Caution
-    from shimstock.trade.machine.state import MachineNow
+    from shimstock.trade.machine.state import MachineNow, SearchNow
     from shimstock.trade.reach.findings import Finding
     from shimstock.trade.reach.next_things import NextThing
+    from shimstock.trade.reach.readable import WaitsFor
     from shimstock.workshop.looking import Seen
     from shimstock.workshop.models import DiaryEntry
 
@@ -32,6 +39,7 @@ def standing(now: MachineNow, following: Sequence[ToDo]) -> dict[str, Any]:
         "open": opened,
         "missing": missing,
         "away": away,
+        "searches": _searches(now),
         "unsafe": _unsafe(now),
         "next": [each.says for each in following],
     }
@@ -76,6 +84,20 @@ def _away(now: MachineNow) -> list[dict[str, Any]]:
     ]  # fmt: skip
 
 
+def _searches(now: MachineNow) -> list[dict[str, Any]]:
+    return [
+        {"search": each.number, "about": each.about, "since": each.on.isoformat(),
+         "says": _search_told(each)}
+        for each in now.searches
+        if each.goes_on
+    ]  # fmt: skip
+
+
+def _search_told(search: SearchNow) -> str:
+    about = f": {search.about}" if search.about else ""
+    return f"Search {search.number} goes on since {search.on.day} {search.on:%b}{about}"
+
+
 def _unsafe(now: MachineNow) -> list[str]:
     cautions = (f"{each.name}: {each.never}" for each in cautions_open(now))
     return [*(each.says for each in unsafe(now)), *cautions]
@@ -94,6 +116,7 @@ class Unsafe:
 
 def unsafe(now: MachineNow) -> tuple[Unsafe, ...]:
     """What is not safe on a machine as it stands: what was left, and what is not to be run on."""
+    from shimstock.trade.reach.faults_standing import causes_standing, signs_standing
     from shimstock.trade.reach.findings import findings
     from shimstock.trade.reach.next_things import not_to_be_trusted
 
@@ -102,7 +125,11 @@ def unsafe(now: MachineNow) -> tuple[Unsafe, ...]:
         Unsafe(f"{called(now.book.joints, key)} {wrong}: do not run on it", joint_place(key))
         for key, wrong in not_to_be_trusted(now).items()
     ]
-    return (*found, *doubtful)
+    faults = [
+        Unsafe(f"{each.what}: do not run on it", search_place(each.search))
+        for each in (*causes_standing(now), *signs_standing(now))
+    ]
+    return (*faults, *found, *doubtful)
 
 
 def cautions_open(now: MachineNow) -> tuple[Caution, ...]:
@@ -179,20 +206,52 @@ def _days(now: MachineNow, joint: str) -> str:
 
 
 def _place(thing: NextThing) -> str:
+    if thing.kind == "chain":
+        return chain_place(thing.where)
     if thing.kind == "settle":
         return reading_place(thing.where, thing.piece, Stage.FOUND)
     if thing.kind == "ask after":
         return piece_place(thing.where, thing.piece)
-    return joint_place(thing.where)
+    if thing.until is not None and thing.until.kind == "piece":
+        return piece_place(thing.until.where, thing.until.piece)
+    return joint_place(thing.until.where if thing.until else thing.where)
 
 
 def _said(now: MachineNow, thing: NextThing) -> str:
     from shimstock.workshop.wording import figure_named, piece_named
 
+    if thing.kind == "chain":
+        return f"Put right what is worn in {now.book.trains[thing.where].name}"
     if thing.kind == "settle":
         return f"Settle {figure_named(now.book, thing.where, thing.piece)}"
     if thing.kind == "ask after":
         word = now.piece(thing.where, thing.piece).word
-        return f"Ask after {piece_named(now.book, thing.where, thing.piece)}, {word}"
+        asked = f"Ask after {piece_named(now.book, thing.where, thing.piece)}, {word}"
+        return f"{asked}{_waiting(now, thing.waiting)}"
+    if thing.until is not None:
+        settle = f"Settle {figure_named(now.book, thing.where, thing.piece)}"
+        return f"{settle} once {_until(now, thing.until)}"
     joint = called(now.book.joints, thing.where)
     return f"Cover {joint}" if thing.kind == "cover" else f"Close {joint}: all for it is there"
+
+
+def _waiting(now: MachineNow, doubts: Sequence[tuple[str, str]]) -> str:
+    """That figures in doubt wait for a piece; "" where none does."""
+    from shimstock.workshop.wording import figure_named
+
+    if not doubts:
+        return ""
+    first = figure_named(now.book, *doubts[0])
+    others = f" and {count_of(len(doubts) - 1, 'other')} wait" if doubts[1:] else " waits"
+    return f": {first}{others} for it"
+
+
+def _until(now: MachineNow, until: WaitsFor) -> str:
+    from shimstock.trade.reach.readable import DONE_WITH
+    from shimstock.workshop.wording import piece_named
+
+    if until.kind == "joint":
+        return f"{called(now.book.joints, until.where)} is closed"
+    word = now.piece(until.where, until.piece).word
+    then = "replaced" if word in DONE_WITH else "on the machine"
+    return f"{piece_named(now.book, until.where, until.piece)}, {word}, is {then}"

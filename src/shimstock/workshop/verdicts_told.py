@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from shimstock.trade.machine.words import Stage, Verdict
 from shimstock.trade.measure.pair import TOGETHER
-from shimstock.trade.measure.words import percent, word_of
+from shimstock.trade.measure.words import word_of
+from shimstock.trade.numbers.percent import percent
 from shimstock.trade.numbers.working import Working
 from shimstock.workshop.find import find_figure
 from shimstock.workshop.models import VerdictRow
@@ -88,7 +89,9 @@ def lines_that_count(seen: Seen) -> list[Line]:
 
 def word_told(book: Book, row: VerdictRow) -> str:
     """The verdict in a word; of a setting, that it is out of it."""
-    return word_of(book.measures[row.figure], Verdict(row.verdict)) if row.verdict else SIZE_ONLY
+    if not row.verdict:
+        return SIZE_ONLY
+    return word_of(book.measures[row.figure], Verdict(row.verdict), row.says)
 
 
 def short(row: VerdictRow) -> str:

@@ -8,11 +8,12 @@ from difflib import unified_diff
 from itertools import islice
 
 from shimstock.trade.machine.book import Book
+from shimstock.trade.machine.sheet import Problem
 from shimstock.trade.machine.state import FigureKey
 from shimstock.trade.machine.typed_figure import Typed
 from shimstock.workshop.acts.figures import corrected_text, torque_text
 from shimstock.workshop.acts.machines import check_fits
-from shimstock.workshop.books import Starters, book_from, starters_today
+from shimstock.workshop.books import Starters, book_from, doubts, starters_today
 from shimstock.workshop.judging import Opinions, differing, opinions, readings_of, verdict_rows
 from shimstock.workshop.models import Machine, VerdictRow
 from shimstock.workshop.wording import figure_named
@@ -47,7 +48,7 @@ class Look:
     """What another text of a book would bring, all of it before anything is written.
 
     lines: the lines that it takes away (-) and adds (+). starters: those of which it brings another
-    text. figures, stand_in: how many there would be.
+    text. figures, stand_in: how many there would be. doubts: figures far from the starter's.
     """
 
     title: str
@@ -56,6 +57,7 @@ class Look:
     figures: int
     stand_in: int
     changes: tuple[WouldChange, ...]
+    doubts: tuple[Problem, ...] = ()
 
 
 def look_at(machine: Machine, text: str, name: str, starters: Starters | None = None) -> Look:
@@ -76,26 +78,36 @@ def look_at(machine: Machine, text: str, name: str, starters: Starters | None = 
         figures=len(book.measures),
         stand_in=sum(figure.stand_in for figure in book.measures.values()),
         changes=tuple(_change(book, key, rows, found) for key in differing(rows, found)),
+        doubts=doubts(text, name, kept),
     )
 
 
-def look_at_figure(machine: Machine, book: Book, key: str, typed: Typed) -> Look:
+def look_at_figure(
+    machine: Machine, book: Book, key: str, typed: Typed, *, meant: bool = False
+) -> Look:
     """See what a correction would change before it is written; nothing is written.
 
-    Raises what correcting raises.
+    meant: as for correcting. Raises what correcting raises.
     """
-    text = corrected_text(machine, book, key, typed)
+    text = corrected_text(machine, book, key, typed, meant=meant)
     return look_at(machine, text, machine.book_name, machine.starters)
 
 
 def look_at_torque(
-    machine: Machine, book: Book, joint: str, number: int, torque: str, page: str
+    machine: Machine,
+    book: Book,
+    joint: str,
+    number: int,
+    torque: str,
+    page: str,
+    *,
+    meant: bool = False,
 ) -> Look:
     """See what a corrected torque would change before it is written; nothing is written.
 
-    Raises what correcting raises.
+    meant: as for correcting. Raises what correcting raises.
     """
-    text = torque_text(machine, book, joint, number, torque, page)
+    text = torque_text(machine, book, joint, number, torque, page, meant=meant)
     return look_at(machine, text, machine.book_name, machine.starters)
 
 

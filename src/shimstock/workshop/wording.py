@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from enum import StrEnum
 from typing import TYPE_CHECKING, TypeVar
@@ -60,6 +61,23 @@ def figure_named(book: Book, figure: str, piece: str) -> str:
 def called(name: str, piece: str) -> str:
     """Call one piece of a thing by the thing's name."""
     return f"{name}, {piece}" if piece else name
+
+
+_SHORT_NAME = re.compile(r"[a-z0-9][a-z0-9-]{0,59}")
+
+
+def is_short_name(text: str) -> bool:
+    """Whether a text can be typed as the name of a machine or a book."""
+    return _SHORT_NAME.fullmatch(text) is not None
+
+
+def as_short_name(text: str) -> str:
+    """A name made of a text; "" where nothing of it can serve.
+
+    >>> as_short_name("Grey Mare, the 2nd")
+    'grey-mare-the-2nd'
+    """
+    return re.sub(r"[^a-z0-9]+", "-", text.lower()).strip("-")[:60]
 
 
 def count_of(count: int, thing: str) -> str:

@@ -54,3 +54,30 @@ def test_the_book_is_written_to_the_letter_and_over_nothing(in_demo, run):
     assert ran.code == 0
     assert Path("out.yaml").read_text() == Machine.objects.get(slug="brackwater").book_text
     assert again.code != 0
+
+
+def test_a_slipped_digit_is_asked_about_and_kept_where_it_is_meant(in_demo, run):
+    line = "shimstock book figure brackwater F001 --new '57.500 .. 57.512' --limit 'max 57.6'"
+
+    for asked in (run(line), run(f"{line} --look")):
+        assert asked.code == 2
+        assert "5.7500 .. 5.7512 in, max 5.7600 in" in " ".join(asked.err.split())
+        assert "--meant keeps it" in asked.err
+    assert run(f"{line} --look --meant").code == 0
+    assert told(run, "shimstock book figure brackwater F001")["new"] == "5.7500 .. 5.7512 in"
+
+
+def test_a_book_far_from_its_starter_is_told_at_its_line(in_demo, run):
+    text = "book: mine\ntitle: Mine\nextends: two-cylinder-diesel\nfigures:\n  liner-bore:\n"
+    Path("mine.yaml").write_text(f"{text}    new: 57.500 .. 57.512 in\n    limit: max 57.6 in\n")
+
+    checked = run("shimstock book check mine.yaml")
+
+    assert checked.code == 0
+    assert "mine.yaml:6: figures > liner-bore > new ('57.500 .. 57.512 in')" in " ".join(
+        checked.out.split()
+    )
+    assert [each["line"] for each in told(run, "shimstock book check mine.yaml")["doubts"]] == [
+        6,
+        7,
+    ]

@@ -1,6 +1,7 @@
 """Finding a fault by typing: ranked, kept in a search, found, and counted."""
 
 import json
+from pathlib import Path
 
 import pytest
 
@@ -67,6 +68,55 @@ def test_cautions_stand_before_the_action(fresh, run):
     assert first["cautions"]
     assert text.index("CAUTION:") < text.index(f"Do: {first['do']}"[:30])
     assert text.index("The maker's book") < text.index("CAUTION:")
+
+
+def test_a_sign_is_told_by_everyday_words_or_the_nearest_are_named(fresh, run):
+    assert told(run, "shimstock fault fresh --seen 'knocks under load'")["told"][0]["mark"] == "S06"
+
+    ran = run("shimstock fault fresh --seen 'clutch smells of fish'")
+    assert ran.code != 0
+    assert "Did you mean: " in words(ran.err) and "Clutch slips (S18)" in words(ran.err)
+    assert "Clutch drags and gears crash (S19)" in words(ran.err)
+
+
+def test_what_must_not_be_run_is_said_before_what_it_can_be(fresh, run):
+    text = shown(run, "shimstock fault fresh --seen S10")
+    data = told(run, "shimstock fault fresh --seen S10")
+
+    line = "The engine must not turn or run while Engine will not stop, or runs away (S10) is seen"
+    assert text.index("CAUTION: Runaway diesel") < text.index(line) < text.index("What it can be")
+    assert data["must_not"][0].lower().startswith(line.lower())
+
+
+def test_a_free_sign_that_is_asked_stands_with_its_caution(fresh, run):
+    text = shown(run, "shimstock fault fresh --seen S08")
+    asked = told(run, "shimstock fault fresh --seen S08")["questions"]
+
+    assert "Fast idle too high, or it overspeeds (S09)" in text
+    assert text.index("CAUTION: Runaway diesel") < text.index("Look for this first")
+    cautions = {each["mark"]: [c["name"] for c in each["cautions"]] for each in asked}
+    assert cautions["S09"] == ["Runaway diesel"]
+
+
+def test_with_two_searches_going_on_one_must_be_named(fresh, run):
+    run("shimstock fault fresh --seen S10 --keep --about 'will not stop'")
+    second = run("shimstock fault fresh --seen S22 --keep --about 'Will not stop'")
+    assert "One like it goes on: number 1." in words(second.out)
+
+    for line in (
+        "showed fresh C06 there",
+        "found fresh C06",
+        "fault fresh --seen S06 --keep",
+    ):
+        ran = run(f"shimstock {line}")
+        assert ran.code != 0
+        assert "2 (Will not stop) and 1 (will not stop)" in words(ran.err)
+        assert "--search 2" in words(ran.err)
+    ended = run("shimstock searches fresh --end")
+    assert ended.code != 0 and "shimstock searches fresh 2 --end" in words(ended.err)
+    assert run("shimstock showed fresh C06 there --search 1").code == 0
+    assert run("shimstock searches fresh 2 --give-up").code == 0
+    assert run("shimstock showed fresh C06 cleared").code == 0
 
 
 def test_who_is_there_and_what_is_not_changes_what_is_offered(fresh, run):
@@ -179,7 +229,7 @@ def test_why_shows_all_that_stands_behind_a_cause(fresh, run):
     text = shown(run, f"shimstock fault fresh {FAN} --why C31")
     why = told(run, f"shimstock fault fresh {FAN} --why 'governor gear'")["why"]
 
-    assert "Chance 35 %; before anything was told 3.0 %: occasional, 0.03 (stand-in)" in text
+    assert "Chance 35 %; before anything was told 3 %: occasional, 0.03 (stand-in)" in text
     assert "Fan rocks too far, or a rattle at the governor (S14), seen: speaks for" in text
     assert why["cause"] == "governor-mesh-worn"
     assert why["speaks"][0]["about"] == "sign:fan-rocks"
@@ -189,7 +239,7 @@ def test_why_shows_all_that_stands_behind_a_cause(fresh, run):
 def test_why_says_in_words_that_a_check_settled_a_cause(fresh, run):
     text = shown(run, f"shimstock fault fresh {FAN} --cleared C31 --why C31")
 
-    assert "Cleared: it is not there (typed now); before anything was told 3.0 %" in text
+    assert "Cleared: it is not there (typed now); before anything was told 3 %" in text
     assert "(C31), cleared: that settles it [typed now]" in text
 
 
@@ -260,11 +310,45 @@ def test_counts_go_out_to_a_file_and_come_in_under_a_name(fresh, run):
     assert run("shimstock counts --export counts.json").code == 1  # nothing is overwritten
 
     line = "shimstock counts --import counts.json --label Lowmere"
-    assert told(run, line)["imported"] == [
-        {"label": "Lowmere", "causes": 1, "confirmed": 1, "looked": 1, "by": "Ida"}
-    ]
-    assert "here already" in words(run(line).err)
+    assert "this workshop's own counts" in words(run(line).err)
+    of_another("counts.json", workshop="a1")
+    came = {
+        "label": "Lowmere",
+        "causes": 1,
+        "confirmed": 1,
+        "looked": 1,
+        "by": "Ida",
+        "known": True,
+    }
+    assert told(run, line)["imported"] == [came]
+    assert told(run, "shimstock counts --import counts.json")["imported"] == [
+        came
+    ]  # and not 2 of 2
+    of_another("counts.json", workshop="a1", written="2026-01-01T12:00:00Z")
+    assert "it is older" in words(run(line).err)
     assert run(f"{line} --replace").code == 0
     assert told(run, "shimstock counts --take-back Lowmere")["imported"] == []
     assert run("shimstock counts --take-back Lowmere").code == 2
     assert run("shimstock counts --import none.json --label x").code == 2
+
+
+def test_counts_whose_file_does_not_say_whose_they_are_are_asked_about_twice(fresh, run):
+    run("shimstock found fresh C31")
+    run("shimstock counts --export counts.json")
+    of_another("counts.json", workshop="")
+    line = "shimstock counts --import counts.json --label"
+    said = shown(run, f"{line} Lowmere")
+    assert "nobody can know whether it was taken in before" in said
+    assert "its file did not say whose it is" in said
+
+    again = run(f"{line} Brackwater")
+    assert again.code != 0
+    assert "as Lowmere: taken in before?" in words(again.err)
+    assert "--meant" in words(again.err)
+    assert len(told(run, f"{line} Brackwater --meant")["imported"]) == 2
+
+
+def of_another(file, **said):
+    """Make a file of counts one that another workshop wrote."""
+    counts = json.loads(Path(file).read_text())
+    Path(file).write_text(json.dumps(counts | said))

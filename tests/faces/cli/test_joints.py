@@ -30,7 +30,8 @@ def test_more_bolts_than_the_book_has_are_asked_about_and_kept_with_meant(in_dem
     assert run(f"{typed} --meant").code == 0
     closed = run("shimstock close brackwater J45 --bolts 11")
     assert "11 where 12 came off" in " ".join(closed.err.split())
-    assert "the count that came off is wrong, undo entry" in " ".join(closed.err.split())
+    said = " ".join(closed.err.split())
+    assert "in the bag; or, where the count that came off is wrong, undo entry" in said
 
 
 def test_a_leak_check_waits_for_the_torque(in_demo, run):
@@ -41,7 +42,25 @@ def test_a_leak_check_waits_for_the_torque(in_demo, run):
     assert "write down the torque first" in " ".join(early.err.split())
 
     assert run("shimstock close brackwater J39 --torqued").code == 0
-    assert run("shimstock leak brackwater J39 dry").code == 0
+    assert run("shimstock leak brackwater J39 dry --standing").code == 0
+
+
+def test_dry_by_a_run_is_asked_about_while_the_engine_is_in_pieces(in_demo, run):
+    assert run("shimstock close brackwater J39 --bolts 8 --torqued").code == 0
+    before = json.loads(run("shimstock gate brackwater paint --json").out)["gates"][0]["dry"]
+
+    asked = run("shimstock leak brackwater J39 dry")
+    said = " ".join(asked.err.split())
+    assert asked.code == 2
+    assert "cannot be told by a run: the engine stands open at" in said
+    assert "say that it was standing" in said
+    after = json.loads(run("shimstock gate brackwater paint --json").out)["gates"][0]["dry"]
+    assert after == before
+
+    assert run("shimstock leak brackwater J39 dry --standing").code == 0
+    after = json.loads(run("shimstock gate brackwater paint --json").out)["gates"][0]["dry"]
+    assert after == before + 1
+    assert run("shimstock leak brackwater J39 dry --meant").code == 0
 
 
 def test_the_recoil_bolt_is_spoken_of_at_a_crawler_alone(in_demo, run):

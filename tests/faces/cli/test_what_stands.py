@@ -71,7 +71,7 @@ def test_a_book_that_somebody_has_changed_is_not_written_over(tmp_path):
 def test_what_is_out_of_setting_is_not_called_worn(in_demo, run):
     shown = words(run("shimstock overhaul brackwater").out)
 
-    assert "9 worn out, 2 out of setting, 1 borderline" in shown
+    assert "9 worn out, 2 out of setting, 1 too much in all" in shown
 
 
 def test_a_gate_says_of_each_danger_what_to_do_and_what_never(in_demo, run):
@@ -105,5 +105,6 @@ def test_a_newer_starter_is_told_and_not_taken_unasked(in_demo, run, monkeypatch
     monkeypatch.setattr(books, "starter_text", lambda name: "better")
     after = words(run("shimstock machine show brackwater").out)
 
-    assert "A newer" not in before
-    assert "A newer two-cylinder-diesel is installed: shimstock machine book takes it in" in after
+    assert "Newer texts" not in before
+    assert "Newer texts of two-cylinder-diesel and any-tractor came with the program" in after
+    assert "shimstock machine book brackwater two-cylinder-diesel" in after

@@ -26,8 +26,30 @@ def parts(err):
         ("shimstock open", "MACHINE", "shimstock open --help"),
         ("shimstock read brackwater F045 0.01 --finishd", "--finishd", "read --help"),
         ("shimstock machine add x --book nowhere.yaml", "nowhere.yaml", "its spelling"),
-        ("shimstock machine add x --book petrol-crawler --serial 12", "'12'", "--help"),
+        ("shimstock machine add x --book petrol-crawler --serial 12", "12 is no", "=40-1187"),
+        ("shimstock machine add x --book petrol-crawlr", "'petrol-crawlr'", "petrol-crawler"),
+        ("shimstock book start 'My Tractor' --extends any-tractor", "hyphens", "my-tractor"),
+        (
+            "shimstock book figure brackwater F001 --limit 'max 5.70'",
+            "max 5.70 cannot be: limit 'max 5.70 in' lies inside the new range.",
+            "are max and min swapped?",
+        ),
+        (
+            "shimstock book figure brackwater F001 --new '' --limit ''",
+            "(nothing) as new and as limit leaves no figure of Liner bore",
+            "5.7500 .. 5.7512 in and max 5.7600 in",
+        ),
         ("shimstock undo 999999", "no entry in the diary", ""),
+        (
+            "shimstock book figure brackwater F001 --new '5.75 .. 5.751 furlong'",
+            "ends in furlong, which is no unit known here",
+            "5.75 .. 5.751 in or 5.75 .. 5.751 mm",
+        ),
+        (
+            "shimstock book figure brackwater F001 --limit 'max 5.76 furlong'",
+            "ends in furlong, which is no unit known here",
+            "max 5.76 in or max 5.76 mm",
+        ),
     ],
 )
 def test_what_is_not_understood_is_said_in_three_parts(line, wrong, would_do, in_demo, run):
@@ -49,6 +71,7 @@ def test_what_is_not_understood_is_said_in_three_parts(line, wrong, would_do, in
         ("shimstock cover brackwater J59", "open it first"),
         ("shimstock accept brackwater steering-free-movement --reason fine", "nothing to accept"),
         ("shimstock machine add brackwater --book petrol-crawler", "here already"),
+        ("shimstock machine add 'Grey Mare' --book petrol-crawler", "grey-mare would do"),
     ],
 )
 def test_what_is_refused_ends_with_1_and_its_reason(line, reason, in_demo, run):
@@ -127,6 +150,13 @@ def test_of_very_many_reasons_the_first_are_shown_and_the_others_counted(in_demo
 def test_an_alternative_belongs_to_what_would_do(in_demo, run):
     from shimstock.faces.cli.wrong import explain
     from shimstock.workshop.refused import Refused
+
+    said = explain(
+        Refused(["7 where 8 came off; look in the casting; or, where it is wrong, undo"])
+    )
+    assert said is not None
+    assert list(said.wrong) == ["7 where 8 came off."]
+    assert list(said.would_do) == ["look in the casting; or, where it is wrong, undo"]
 
     said = explain(Refused(['Is the oil in?; answer yes, and sign; or "not needed" and why']))
 

@@ -13,6 +13,7 @@ from shimstock.faces.paper.signs import JOINT_SIGNS, PART_SIGNS
 from shimstock.faces.paper.tree import panels
 from shimstock.trade.machine.book import Book, Part
 from shimstock.trade.machine.reading import read_book
+from shimstock.trade.machine.sides import on_their_sides
 from shimstock.trade.machine.starters import starter_names
 from shimstock.trade.machine.state import JointNow, MachineNow, PieceNow
 from shimstock.trade.machine.words import JointWord, PartWord
@@ -40,10 +41,12 @@ def drawn(pages, what: str) -> Counter:
 
 @pytest.mark.parametrize("text", BOOKS.values(), ids=BOOKS)
 def test_every_part_and_joint_is_drawn_once(text):
+    """A part whose pieces sit on their own sides is drawn once a piece."""
     now = now_of(text)
     pages = drawing(now, **SHEET)
 
-    assert drawn(pages, "data-part") == dict.fromkeys(now.book.parts, 1)
+    sides = {key: len(on_their_sides(now.book, key)) for key in now.book.parts}
+    assert drawn(pages, "data-part") == sides
     assert drawn(pages, "data-joint") == dict.fromkeys(now.book.joints, 1)
 
 
@@ -69,6 +72,58 @@ def test_a_joint_hangs_its_part_and_a_second_one_has_a_row_of_its_own():
     assert rows["cover-tap"].part is None
     assert rows["pipe-joint"].part is None, "the pipe sits on the pump, not on the head"
     assert rows["pump-joint"].on == "case", "which stands in another panel"
+
+
+def rows_of(book):
+    """Each row by part and piece: its joint, and the part and piece it hangs under."""
+    found, path = {}, []
+    for panel in panels(book):
+        for row in panel.rows:
+            path[len(row.rails) :] = [(row.part, row.piece)]
+            under = path[len(row.rails) - 1] if row.rails else None
+            found[row.joint or (row.part, row.piece)] = (row.part, row.piece, under)
+    return found
+
+
+def test_left_and_right_hang_each_on_its_own_side():
+    """From memory: each axle shaft runs in the housing of its own side, each brake in its own."""
+    rows = rows_of(read_book(BOOKS["two-cylinder-diesel"]))
+
+    for side in ("left", "right"):
+        shaft = ("axle-shaft", side)
+        assert rows[f"{side}-wheel"] == (*shaft, (f"{side}-axle-housing", ""))
+        assert rows[f"{side}-axle-seal"] == (None, "", shaft)
+        for part in ("brake-shoes", "brake-drum"):
+            assert rows[part, side][2] == (f"{side}-brake-housing", "")
+
+
+def test_a_joint_whose_name_says_no_side_hangs_where_it_meets_its_part():
+    book = read_book("""\
+book: axle
+title: Axle
+parts:
+  case: {name: Case}
+  left-tube: {name: Left tube, sits-on: case}
+  right-tube: {name: Right tube, sits-on: case}
+  shaft: {name: Shaft, sits-on: left-tube, each: [left, right]}
+joints:
+  near: {name: One, between: [shaft, left-tube], seals: nothing, open: 5, close: 5}
+  far: {name: Other, between: [shaft, right-tube], seals: nothing, open: 5, close: 5}
+""")
+    rows = rows_of(book)
+
+    assert rows["near"] == ("shaft", "left", ("left-tube", ""))
+    assert rows["far"] == ("shaft", "right", ("right-tube", ""))
+
+
+def test_what_sits_on_a_piece_of_one_side_hangs_there_too():
+    """From memory: a crawler's sprocket is on the bull gear's shaft, in the case of its side."""
+    rows = rows_of(read_book(BOOKS["petrol-crawler"]))
+
+    for side in ("left", "right"):
+        assert rows["bull-gear", side][2] == (f"{side}-drive-case", "")
+        assert rows[f"{side}-sprocket"] == ("sprocket", side, ("bull-gear", side))
+        assert rows["drive-seals", side][2] == ("sprocket", side)
 
 
 def test_each_state_has_a_shape_and_a_letter_of_its_own():

@@ -96,6 +96,22 @@ def test_a_book_that_would_lose_readings_is_refused(pages):
     assert in_the_form(answer) == without
 
 
+def test_a_figure_far_from_the_starters_is_told_at_its_line_before_it_is_taken(pages):
+    text = "book: mine\ntitle: Mine\nextends: two-cylinder-diesel\n"
+    acts.add_machine(slug="mine", name="Mine", book_text=text, who="Ann")
+    slipped = (
+        f"{text}figures:\n  liner-bore:\n    new: 57.500 .. 57.512 in\n    limit: max 57.6 in\n"
+    )
+
+    looked = pages.post("/m/mine/book-file/", {"text": slipped, "name": "m.yaml", "look": "1"})
+
+    said = words(looked)
+    assert "did a digit slip?" in said
+    assert "Line 6, figures > liner-bore > new: 57.500 .. 57.512 in lies outside" in said
+    assert "5.7500 .. 5.7512 in would do" in said
+    assert "Take it" in said
+
+
 def test_newer_starters_are_offered_and_taken_only_when_asked(pages):
     text = "book: mine\ntitle: Mine\nextends: two-cylinder-diesel\n"
     acts.add_machine(slug="mine", name="Mine", book_text=text, who="Ann")

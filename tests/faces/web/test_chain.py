@@ -176,3 +176,21 @@ def test_the_chains_of_a_machine_are_listed(asked):
         ("Drive, crank to rim", "/m/grey/chain/drive/")
     ]
     assert ways.shims == ()
+
+
+def test_the_whole_over_its_limit_is_too_much_in_all_and_leads_to_its_chain(asked):
+    read("rim", "0.170")
+    read("rim-held", "0.150")
+    whole = said(asked.get("/m/grey/reading/rim/"))
+
+    assert "Too much in all" in whole
+    assert "Borderline" not in whole
+    assert "Hold one shaft after another" not in whole
+    assert 'href="/m/grey/chain/drive/">Drive, crank to rim, place by place' in whole
+    listed = said(asked.get("/m/grey/joint/J1/"))
+    assert "too much in all" in listed
+    assert "borderline" not in listed
+    machine = said(asked.get("/m/grey/"))
+    assert 'href="/m/grey/chain/drive/"' in machine
+    assert "Put right what is worn in Drive, crank to rim" in machine
+    assert "Settle rim play" not in machine

@@ -128,6 +128,7 @@ def test_it_says_what_stands_against_undoing(pages, worked):
     said = words(pages.get(page))
     assert f"Undo that one first: undo {last.pk}" in said
     assert "Undo it" not in said
+    assert f'href="{PAGE}{last.pk}/undo/"' in pages.get(page).content.decode()
 
     assert pages.post(page, {"form": "f"}).status_code == 422
     assert JointState.objects.get(joint="sump-joint").word == "leaking"

@@ -8,6 +8,7 @@ from itertools import product
 import pytest
 from django.core.files.uploadedfile import SimpleUploadedFile
 
+from shimstock.trade.machine.starters import starter_text
 from shimstock.workshop import acts
 from shimstock.workshop.fault_search.again import look_again
 from shimstock.workshop.looking import see
@@ -221,7 +222,7 @@ def test_a_bar_is_drawn_with_its_interval_and_the_numbers_beside_it(smoking, cli
 
     assert low < now < high
     assert f"{now:.0f} %</strong>" in page
-    assert f"{low:.0f} % to {high:.0f} %" in page
+    assert f"{low:.0f} to {high:.0f} %" in page
 
 
 def test_where_no_interval_is_known_none_is_drawn(smoking, client, monkeypatch):
@@ -232,14 +233,58 @@ def test_where_no_interval_is_known_none_is_drawn(smoking, client, monkeypatch):
     assert "no interval" in text_of(page)
 
 
-def test_cautions_of_a_dangerous_check_stand_whole_before_the_action(smoking, client):
+def test_cautions_stand_before_the_action_and_first_what_never_to_do(smoking, client):
     shown = read(client, f"{PAGE}?check=cause:battery-weak")
 
-    caution = "Let it down evenly. Never cut it. Ask: somebody with the fixture"
+    caution = "Springs under load Never cut it. Let it down evenly. Ask: somebody with the fixture"
     assert shown.index(caution) < shown.index("Measure it while cranking.")
     assert shown.index("go before everything said here") < shown.rindex("Next check")
     assert "It is this under 9 V It is not over 10 V" in shown
     assert "Needs voltmeter" in shown
+
+
+def test_what_to_do_stands_before_what_it_is_worth(smoking, client):
+    shown = read(client, f"{PAGE}?check=cause:battery-weak")
+
+    assert shown.index("Measure it while cranking.") < shown.index("Finds it")
+
+
+@pytest.fixture
+def running_away(db, settings):
+    settings.SERVING = replace(settings.SERVING, who="Ann")
+    acts.add_machine(slug="grey", name="The grey one", who="Ann", at=MONDAY,
+                     book_text=starter_text("two-cylinder-diesel"))  # fmt: skip
+    acts.begin_search(machine="grey", about="will not stop", who="Ann")
+    acts.say_in_search(machine="grey", said={"S10": "seen"}, who="Ann")
+
+
+def test_what_must_not_be_run_is_said_above_the_check_which_is_done_standing(running_away, client):
+    shown = read(client)
+
+    must_not = "The engine must not turn or run while Engine will not stop, or runs away (S10)"
+    assert shown.index("Runaway diesel") < shown.index(must_not) < shown.rindex("Next check")
+    assert "Do The engine standing, look at the level of the bath" in shown
+
+
+def test_a_free_sign_that_is_asked_has_its_caution_on_the_page(running_away, send, client):
+    send(do="say", sign__hunts="seen", **{"sign__will-not-stop": "not looked"})
+    asked = read(client).partition("Look first: it costs nothing")[2].partition("Told")[0]
+
+    assert "Fast idle too high, or it overspeeds" in asked
+    assert "Runaway diesel Never a hand or a rag on the inlet" in asked
+
+
+def test_what_changes_the_order_says_what_would_be_most_likely(smoking, client):
+    changes = read(client).partition("What would change the order")[2]
+
+    assert "would be most likely" in changes and "would be first" not in changes
+
+
+def test_a_search_like_one_that_goes_on_points_to_it(smoking, send, client):
+    acts.begin_search(machine="grey", about="Will not catch", who="Bert")
+
+    assert "One like it goes on: search 1" in read(client, "/m/grey/faults/2/")
+    assert "One like it" not in read(client).partition("Who said what")[0]
 
 
 def test_the_joints_to_be_opened_are_named_in_order_with_their_pages(begun, client):
@@ -254,8 +299,14 @@ def test_the_joints_to_be_opened_are_named_in_order_with_their_pages(begun, clie
     assert "People 2" in text_of(page)
 
 
-def test_stop_here_and_open_it_is_offered(smoking, client):
-    assert "Stop here and open it" in read(client)
+def test_stop_here_and_open_it_is_offered_where_it_finds_it_one_time_in_ten(smoking, send, client):
+    """With the battery still in question the pump is it in 3 of 100, and not worth a line."""
+    seldom = read(client)
+    send(do="say", cause__battery_weak="cleared", cause__thrust_worn="cleared")
+    pump = read(client)
+
+    assert "Stop here and open it" not in seldom
+    assert "Stop here and open it" in pump
 
 
 def test_it_is_not_this_takes_the_cause_out(smoking, send, client):
@@ -539,6 +590,38 @@ def test_a_faulty_file_of_counts_is_said(taken_in, data, says, client):
     assert says in text_of(answer)
     assert 'value="North shed"' in answer.content.decode()
     assert "North shed" not in read(client, "/faults/")
+
+
+def test_a_newer_file_of_counts_needs_no_name_and_counts_nothing_twice(taken_in, send, client):
+    taken_in({**COUNTS, "workshop": "a1", "written": "2026-03-01T12:00:00Z"})
+    newer = {"form": COUNTS["form"], "workshop": "a1", "written": "2026-04-01T12:00:00Z",
+             "causes": {"battery-weak": {"confirmed": 4, "looked": 11}}}  # fmt: skip
+    file = SimpleUploadedFile("counts.json", json.dumps(newer).encode())
+
+    assert send("/faults/", do="take-in", label="", file=file).status_code == 302
+    assert "North shed 1 cause, found 4 of 11 looked at" in read(client, "/faults/")
+    assert taken_in({**newer, "written": "2026-02-01T12:00:00Z"}).status_code == 422
+
+
+def test_ones_own_counts_are_refused(smoking, taken_in, send, client):
+    send(do="found", cause="battery-weak")
+    answer = taken_in(client.get("/faults/counts.json").content)
+
+    assert answer.status_code == 422
+    assert "this workshop's own counts" in text_of(answer)
+
+
+def test_counts_that_do_not_say_whose_they_are_are_asked_about(taken_in, send, client):
+    taken_in(COUNTS)
+    assert "did not say whose it is" in read(client, "/faults/")
+    file = SimpleUploadedFile("counts.json", json.dumps(COUNTS).encode())
+    asked = send("/faults/", do="take-in", label="South shed", file=file)
+    assert asked.status_code == 422
+    assert 'name="meant"' in asked.content.decode()
+
+    file.seek(0)
+    send("/faults/", do="take-in", label="South shed", file=file, meant="1")
+    assert "South shed 1 cause" in read(client, "/faults/")
 
 
 def test_counts_are_saved_as_a_file_without_what_came_from_others(taken_in, send, client):

@@ -113,3 +113,21 @@ def test_it_asks_little_of_the_database(pages, django_assert_max_num_queries):
     pages.get(PAGE)
     with django_assert_max_num_queries(8):
         pages.get(PAGE)
+
+
+def test_a_slipped_digit_is_asked_about_and_can_be_looked_at_and_put_in_as_meant(pages):
+    slip = {"new": "57.500 .. 57.510", "limit": "max 57.600"}
+    for button in ({"put": "1"}, {"look": "1"}):
+        answer = pages.post(PAGE, typed(**slip, **button))
+        assert answer.status_code == 422
+        assert "a slip of the finger?" in words(answer)
+        assert "Would do: 5.7500 .. 5.7510 in, max 5.7600 in" in words(answer)
+        assert 'name="meant"' in answer.content.decode()
+
+    looked = pages.post(PAGE, typed(**slip, look="meant"))
+    assert "Nothing is written yet" in words(looked)
+    assert 'form="correct" name="meant"' in looked.content.decode()
+    assert bore().new.high == 5.751
+
+    assert pages.post(PAGE, typed(**slip, meant="1")).status_code == 302
+    assert bore().new.high == 57.51

@@ -70,3 +70,17 @@ def test_the_joints_page_and_its_job_card_say_whose_torque_it_is(pages):
     assert "stand-in: type your book" not in html
     assert ">page 61</a>" in html
     assert "24 lbf.ft (page 61)" in " ".join(card.split())
+
+
+def test_a_torque_far_from_the_books_is_asked_about(pages):
+    sent = {"torque": "240", "page": "61", "form": "f"}
+    asked = pages.post(PAGE, {**sent, "put": "1"})
+
+    assert asked.status_code == 422
+    assert "is far from the 24 lbf.ft that the book has" in words(asked)
+    assert pages.post(PAGE, {**sent, "look": "meant"}).status_code == 200
+    assert bolts().torque.typed == "24 lbf.ft"
+
+    pages.post(PAGE, {**sent, "meant": "1"})
+
+    assert bolts().torque.typed == "240 lbf.ft"

@@ -32,7 +32,8 @@ def test_every_gate_says_how_it_stands(asked):
 
     assert "Paint" in shown and "First start" in shown
     assert shown.count("blocked") >= 2
-    assert "0 of 3 points closed; 0 of 2 joints on paint seen dry" in shown
+    assert "3 points block; 0 settled; 0 of 2 joints on paint seen dry" in shown
+    assert "as they came and not looked at" in shown
     assert 'href="/m/grey/gates/first-start/"' in shown
 
 
@@ -69,7 +70,7 @@ def test_an_answer_is_signed_in_this_persons_name_and_shown_with_its_day(asked):
     shown = said(asked.get("/m/grey/gates/paint/"))
     signed = shown[shown.index("<h2>Signed</h2>") :]
     assert "Is it degreased?" in signed and "<strong>yes</strong>" in signed and "Ann, " in signed
-    assert "1 of 3 points closed" in shown
+    assert "2 points block; 1 settled" in shown
 
 
 def test_own_words_are_taken_where_none_of_the_books_is_chosen(asked):
@@ -179,3 +180,52 @@ def test_a_gate_with_seventy_open_points_is_small_and_asks_little(
     assert len(gzip.compress(shown.content)) < 50_000
     with django_assert_max_num_queries(12):
         demo.get("/m/brackwater/gates/")
+
+
+def test_what_is_not_torqued_leads_to_its_joint_and_what_is_not_put_right_to_its_search(demo):
+    from shimstock.workshop import acts
+    from shimstock.workshop.looking import see
+
+    acts.open_joint(machine="brackwater", joint="J40", who="Ida")
+    joint = see("brackwater").book.joints["filter-head-flange"]
+    acts.close_joint(
+        machine="brackwater", joint="J40", who="Ida", faces_clean=True, bolts=joint.bolts,
+        gaskets=[use.name for use in joint.uses],
+    )  # fmt: skip
+    acts.say_in_search(machine="brackwater", said={"cause:rack-stuck": "there"}, who="Ida")
+    start = said(demo.get("/m/brackwater/gates/first-start/"))
+
+    fault = start[start.index('<a class="point" href="/m/brackwater/faults/1/">') :]
+    assert "is not put right" in fault[:300] and "must" in fault[:500]
+    torque = start[start.index('href="/m/brackwater/joint/filter-head-flange/"') :]
+    assert "is closed, not torqued" in torque[:300] and "must" in torque[:500]
+    machine = said(demo.get("/m/brackwater/"))
+    unsafe = machine[machine.index("Unsafe tonight") :]
+    assert unsafe.index("is not put right: do not run on it") < unsafe.index("Gates")
+    assert "Search 1 goes on since" in machine and "pulls to the left" in machine
+
+
+def test_nothing_is_run_for_paint_before_first_start_is_passed(demo):
+    paint = said(demo.get("/m/brackwater/gates/paint/"))
+
+    assert paint.count("Nothing is run before first start is passed.") == 1
+    assert "Carbon monoxide" in paint
+
+
+def test_dry_is_asked_about_on_an_engine_in_pieces_and_standing_is_chalk_dry(demo):
+    from shimstock.workshop import acts
+    from shimstock.workshop.looking import see
+
+    acts.close_joint(machine="brackwater", joint="J39", bolts=8, torqued=True, who="Ida")
+    page = "/m/brackwater/joint/oil-pump-plate/"
+    assert 'name="meant"' not in said(demo.get(page))
+
+    asked = demo.post(page, {"do": "leak", "result": "dry"})
+    assert asked.status_code == 422 and "cannot be told by a run" in said(asked)
+    assert 'name="meant" value="dry"' in said(asked)
+
+    assert demo.post(page, {"do": "leak", "result": "dry", "standing": "on"}).status_code == 302
+    stands = see("brackwater").now.joint("oil-pump-plate")
+    assert stands.word == "torqued" and stands.dry_chalked_on
+    assert demo.post(page, {"do": "leak", "meant": "dry"}).status_code == 302
+    assert see("brackwater").now.joint("oil-pump-plate").word == "leak-checked"

@@ -200,11 +200,23 @@ def test_a_thing_is_found_by_mark_name_or_key_and_the_machine_by_its_numbers(pag
     assert f'href="{address}"' in found
 
 
+def test_a_nickname_finds_it_and_the_line_says_by_which_word(pages):
+    from shimstock.trade.machine.starters import starter_text
+
+    name = "two-cylinder-diesel"
+    acts.add_machine(slug="d", name="D", book_text=starter_text(name), book_name=name, who="Ann")
+
+    html = pages.get("/m/d/find/", {"q": "conrod"}).content.decode()
+
+    assert 'Connecting rod with cap<span class="under soft">conrod</span>' in html
+    assert 'Rod caps to connecting rods<span class="under soft">conrod</span>' in html
+
+
 def test_what_bears_just_that_mark_is_found_first(grey):
     text = TEXT.replace("mark: J1", "mark: J33").replace("side cover to case", "J3 side cover")
     acts.add_machine(slug="red", name="Red", book_text=text, who="Ann")
 
-    assert [each.thing.mark for each in found_on(see("red"), "j3")] == ["J3", "J33", "J2"]
+    assert [each.thing.mark for each in found_on(see("red"), "j3")] == ["J3", "J2", "J33"]
 
 
 def test_what_is_found_says_what_it_is_and_how_it_stands(pages):

@@ -118,6 +118,8 @@ def test_a_piece_sits_on_the_part_of_its_own_side(client, settings, db):
     for side in ("left", "right"):
         html = client.get(f"/m/red/part/shoes/?piece={side}").content.decode()
         assert f'href="/m/red/part/{side}-drum/">Drum {side}</a>' in html
+        drum = client.get(f"/m/red/part/{side}-drum/").content.decode()
+        assert 'href="/m/red/part/shoes/"' in drum
 
 
 def test_a_pair_is_proved_by_a_tick_and_no_more_so_without_it(pages):

@@ -4,7 +4,7 @@ import pytest
 from django.test import Client
 
 from faces.web.people_door import Clock, a_code, join, sign_in, somebody, to_phones
-from shimstock.workshop.models import SignInTry
+from shimstock.workshop.models import JoinCode, SignInTry
 
 
 @pytest.fixture
@@ -116,3 +116,38 @@ def test_a_try_counts_before_it_is_checked_so_that_many_at_once_do_not_slip_thro
     missed("Ida", Client(), 2)
 
     assert counted == [1, 2]
+
+
+def test_tries_are_swept_by_the_next_one_once_they_count_no_more(clock):
+    missed("Ida", Client(), 3)
+    clock.goes_on(minutes=14)
+    missed("Ben", from_address("192.0.2.8"), 1)
+    assert SignInTry.objects.count() == 4
+
+    clock.goes_on(minutes=2)
+    missed("Ben", from_address("192.0.2.8"), 1)
+    assert set(SignInTry.objects.values_list("name", flat=True)) == {"ben"}
+
+
+def test_a_try_that_fitted_is_swept_too(clock):
+    somebody("Ida")
+    clock.goes_on(minutes=16)
+    sign_in(Client(), "Ida")
+
+    assert SignInTry.objects.count() == 1
+
+
+def test_codes_are_swept_by_the_next_one_a_day_after_they_ran_out(clock):
+    """Until then the page still says why such a code lets nobody in."""
+    used, late = a_code("Ann"), a_code("Ann")
+    join(Client(), "Ida", used)
+    clock.goes_on(hours=24)
+    a_code("Ann")
+    assert JoinCode.objects.count() == 3
+    assert "somebody in already" in Client().get(f"/join/{used}/").content.decode()
+    assert "was good until" in Client().get(f"/join/{late}/").content.decode()
+
+    clock.goes_on(minutes=16)
+    a_code("Ann")
+    assert JoinCode.objects.count() == 2
+    assert "none of this shed" in Client().get(f"/join/{used}/").content.decode()

@@ -95,3 +95,37 @@ def test_it_gives_its_connection_back_whatever_happens(stays_open, monkeypatch):
     warming.warm_up()
 
     assert stays_open == [True]
+
+
+@pytest.mark.django_db(transaction=True)
+def test_the_machine_that_people_are_at_is_looked_at_first(monkeypatch, pages):
+    from shimstock.workshop import acts, looking
+    from workshop.shed_book import TEXT
+
+    for slug in ("red", "blue"):
+        acts.add_machine(slug=slug, name=slug, book_text=TEXT, who="Ann")
+    acts.write_note(machine="red", about="machine", text="back again", who="Ann")
+    looked, see = [], looking.see
+    monkeypatch.setattr(looking, "see", lambda slug: looked.append(slug) or see(slug))
+    monkeypatch.setattr(warming, "_open", lambda *_: None)
+    monkeypatch.setattr(warming.log, "exception", pytest.fail)
+    warming.warm_up()
+
+    assert looked == ["red", "blue", "grey"]
+
+
+@pytest.mark.django_db(transaction=True)
+def test_searches_that_go_on_are_looked_at_and_those_that_ended_are_not(monkeypatch):
+    from shimstock.workshop import acts
+    from workshop.fault_shed import add_diesel
+
+    for slug in ("diesel", "other"):
+        add_diesel(slug)
+        acts.begin_search(machine=slug, who="Ida")
+    acts.end_search(machine="diesel", given_up=True, who="Ida")
+    opened = []
+    monkeypatch.setattr(warming, "_open", lambda *page: opened.append(page))
+    monkeypatch.setattr(warming.log, "exception", pytest.fail)
+    warming.warm_up()
+
+    assert [each for each in opened if each[0] == "fault"] == [("fault", "other", "1")]

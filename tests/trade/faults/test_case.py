@@ -169,6 +169,32 @@ def test_a_cause_found_is_evidence_like_any_other():
     assert ranking.chances["mesh-worn"] < answer(read(SIX)).ranking.chances["mesh-worn"]
 
 
+@pytest.mark.parametrize(
+    ("observed", "found"),
+    [
+        ({}, set()),
+        ({"hub-seen": True, "bevel-seen": True, "mesh-seen": False}, {"hub-loose", "bevel-worn"}),
+        ({"rocks": True, "rock read": 26}, set()),  # they show a cause, and settle none
+        ({"tight-seen": 26}, {"bevel-tight"}),
+        ({"tight-seen": 9}, set()),
+    ],
+)
+def test_what_a_check_showed_is_told_to_those_who_look_ahead(monkeypatch, observed, found):
+    """An inspection counts as found where it was seen, or read as there rather than not."""
+    from shimstock.trade.faults.search import Search
+
+    told = []
+    monkeypatch.setattr(
+        case_module, "next_checks", lambda *_, found, **__: told.append(found) or Search()
+    )
+    data = with_(observed=observed)
+    tight = next(each for each in data["findings"] if each["id"] == "tight-seen")
+    tight["reading"] = {"absent": [10, 4], "present": [25, 6]}
+    answer(read(data))
+
+    assert told == [found]
+
+
 def test_the_search_goes_on_where_looking_ahead_sees_nothing(monkeypatch):
     """What the drawn machines do not hold is still looked for, by chance a minute."""
     from shimstock.trade.faults.search import Search

@@ -52,8 +52,10 @@ def test_ranked_together_the_books_come_out_as_each_ranked_alone():
     groups = (("hub", "bevel"), ("bevel", "mesh"))
     network = replace(NETWORK, exclusive=groups)
     told = replace(TOLD, causes={})
-    books = interval._drawn(network, {}, BOOKS)
-    posed = interval.pose(interval._drawn(network, {}, BOOKS), told)
+    books = interval._drawn(network, {}, BOOKS, network.causes, network.findings)
+    posed = interval.pose(
+        interval._drawn(network, {}, BOOKS, network.causes, network.findings), told
+    )
     together, _, _ = carried(posed, plan(posed), np.ones(BOOKS))
 
     for n in (0, 7, BOOKS - 1):
@@ -76,7 +78,7 @@ def test_ranked_together_the_books_come_out_as_each_ranked_alone():
 
 
 def test_half_of_the_books_lie_on_either_side_of_this_one():
-    books = interval._drawn(NETWORK, {}, BOOKS)
+    books = interval._drawn(NETWORK, {}, BOOKS, NETWORK.causes, NETWORK.findings)
 
     assert np.median(books.causes["bevel"]) == pytest.approx(0.03, rel=0.1)
     assert np.median(books.findings["rocks"].weights["bevel"]) == pytest.approx(0.8, rel=0.05)
@@ -86,12 +88,17 @@ def test_a_prior_with_counts_behind_it_is_tighter_the_more_there_are():
     widths = [width(intervals(NETWORK, ROCKING, {"bevel": n})["bevel"]) for n in (0, 100, 10_000)]
 
     assert widths[0] > widths[1] > widths[2]
-    books = interval._drawn(NETWORK, {"bevel": 10_000}, BOOKS)
+    books = interval._drawn(NETWORK, {"bevel": 10_000}, BOOKS, NETWORK.causes, NETWORK.findings)
     assert np.std(books.causes["bevel"]) == pytest.approx((0.03 * 0.97 / 10_000) ** 0.5, rel=0.1)
 
 
 def test_a_few_counts_are_never_wider_than_the_word():
-    word, few = (interval._drawn(NETWORK, {"bevel": n}, BOOKS).causes["bevel"] for n in (0, 1))
+    word, few = (
+        interval._drawn(NETWORK, {"bevel": n}, BOOKS, NETWORK.causes, NETWORK.findings).causes[
+            "bevel"
+        ]
+        for n in (0, 1)
+    )
 
     assert np.std(np.log(few / (1 - few))) == pytest.approx(
         np.std(np.log(word / (1 - word))), rel=0.15

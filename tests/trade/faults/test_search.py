@@ -80,6 +80,43 @@ def test_a_cause_that_happens_to_be_there_is_not_what_is_looked_for():
     assert 0 < line.finds < rank(NETWORK, ROCKING).chances["hub"]
 
 
+COMMON = Network({"tap": 0.5, "float": 0.1}, {"stalls": Finding(0.0, {"tap": 0.1, "float": 0.9})})
+COMMON_CHECKS = {cause: Check(10, confirms=(cause,)) for cause in COMMON.causes}
+TAP, FLOAT, BOTH = 0.5 * 0.9 * 0.1, 0.5 * 0.1 * 0.9, 0.5 * 0.1 * (1 - 0.9 * 0.1)
+"""Prior times chance to stall, of the tap alone, the float alone, and both, by hand."""
+
+
+def test_a_cause_that_could_have_done_it_ends_the_search_half_the_time_that_another_did():
+    """Of both, the tap brought it on in 0.1 / 0.91, and is as good in half of the rest."""
+    tap = offer(next_checks(COMMON, Told({"stalls": True}), COMMON_CHECKS, {}), "tap")
+
+    did = 0.1 / (1 - 0.9 * 0.1)
+    ends = TAP + BOTH * (did + (1 - did) / 2)
+    assert tap.finds == pytest.approx(ends / (TAP + FLOAT + BOTH), abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("told", "found"),
+    [(Told({"stalls": True}, {"float": True}), ()), (Told({"stalls": True}), ("float",))],
+)
+def test_where_one_was_found_and_the_search_goes_on_only_what_did_it_is_looked_for(told, found):
+    """Told as confirmed, the float is surely there; only shown by a check, it may still not be."""
+    tap = offer(next_checks(COMMON, told, COMMON_CHECKS, {}, found=found), "tap")
+
+    surely = told.causes
+    whole = (FLOAT + BOTH) / 0.1 * 1.0 if surely else TAP + FLOAT + BOTH
+    did = BOTH / 0.1 if surely else BOTH
+    alone = 0.0 if surely else TAP
+    assert tap.finds == pytest.approx((alone + did * 0.1 / (1 - 0.9 * 0.1)) / whole, abs=1e-9)
+
+
+def test_one_found_that_could_not_have_done_it_changes_nothing():
+    told = Told({"rocks": True, "oil": True})
+    blown = next_checks(NETWORK, told, CHECKS, JOINTS, about={"rocks"}, found={"breather"})
+
+    assert blown == next_checks(NETWORK, told, CHECKS, JOINTS, about={"rocks"})
+
+
 def test_a_settled_cause_is_not_checked_again():
     told = replace(ROCKING, causes={"hub": False})
 

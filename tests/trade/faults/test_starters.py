@@ -255,9 +255,11 @@ def test_no_cause_rules_out_another(machine):
 @pytest.mark.parametrize(
     ("machine", "mark", "danger"),
     [
-        ("A", "C08", "fuel-jet"),
-        ("A", "C05", "fuel-jet"),
-        ("A", "C19", "fuel-jet"),
+        ("A", "C08", "cutting-out"),
+        ("A", "C05", "cutting-out"),
+        ("A", "C19", "cutting-out"),
+        ("A", "C21", "cutting-out"),
+        ("A", "C04", "fuel-jet"),
         ("A", "C06", "runaway"),
         ("B", "C19", "running"),
         ("B", "C38", "hand-crank"),

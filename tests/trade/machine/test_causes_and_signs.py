@@ -138,6 +138,48 @@ def faults_of(text):
             "6: signs > fan-rocks > causes > gear-lose ('gear-lose')",
             "is not among the causes; did you mean 'gear-loose'?",
         ),
+        (
+            "causes:\n  gear-loose:\n    forbids: {engine: running, why: so, until: oil-wong}\n",
+            "6: causes > gear-loose > forbids > until ('oil-wong')",
+            "is not among the causes; did you mean 'oil-wrong'?",
+        ),
+        (
+            "causes:\n  gear-loose:\n    forbids: {engine: turning, why: so, until: gear-loose}\n",
+            "6: causes > gear-loose > forbids > until ('gear-loose')",
+            "waits for itself; name another cause, or take the line out",
+        ),
+        (
+            "signs:\n  fan-rocks:\n    forbids: {engine: turning, why: so, until: oil-wrong}\n",
+            "6: signs > fan-rocks > forbids > until ('oil-wrong')",
+            "does not bring this sign on, so nobody would look for it; one of its causes would do",
+        ),
+        (
+            "signs:\n  knock:\n    forbids: {engine: running, why: so, until: nozzle-bad}\n",
+            "6: signs > knock > forbids > until ('nozzle-bad')",
+            "cannot be cleared while the engine must not turn; "
+            "give that check 'standing', or take the line out",
+        ),
+        (
+            "signs:\n  knock:\n    forbids: {engine: flying, why: so}\n",
+            "6: signs > knock > forbids > engine ('flying')",
+            "'running' or 'turning' would do",
+        ),
+        (
+            CHECK % "standing: {do: look at it}",
+            "6: causes > gear-loose > check > standing",
+            "is asked of a check that is done standing as it is; "
+            "take it out, or say 'when: running' or 'cranking'",
+        ),
+        (
+            CHECK % "when: running, standing: {do: look, dangers: [running]}",
+            "6: causes > gear-loose > check > standing > dangers ('running')",
+            "is no danger of an engine that stands; take it out",
+        ),
+        (
+            CHECK % "when: running, standing: {do: look, dangers: [fule]}",
+            "6: causes > gear-loose > check > standing > dangers ('fule')",
+            "did you mean 'fuel'?",
+        ),
     ],
 )
 def test_what_is_wrong_is_told_on_its_line_with_what_would_do(text, where, says):
@@ -239,7 +281,10 @@ def test_the_schema_knows_the_fields():
 
     assert {"figures", "never-with", "page"} <= set(described["Cause"]["properties"])
     assert {"where", "figure", "minutes", "open", "page"} <= set(described["Sign"]["properties"])
-    assert {"hands", "needs", "dangers"} <= set(described["Check"]["properties"])
+    assert {"hands", "needs", "dangers", "standing"} <= set(described["Check"]["properties"])
+    assert {"forbids", "also-said"} <= set(described["Sign"]["properties"])
+    assert "forbids" in described["Cause"]["properties"]
+    assert {"engine", "why", "until"} <= set(described["Forbids"]["properties"])
     assert json.dumps(described)
 
 

@@ -33,6 +33,14 @@ def test_a_misspelt_entry_with_some_fields_is_asked_after_first():
     assert "name and of" in fault
 
 
+def test_a_field_that_stands_too_far_out_is_told_its_place():
+    (fault,) = faults_of(OVER + "joints:\n  bonnet:\n    torque: 24 lbf.ft\n")
+
+    assert fault.endswith(
+        "no such field here; it stands below 'fasteners', as fasteners: {torque: ...}"
+    )
+
+
 def test_a_misspelt_field_with_nothing_after_it_is_told():
     (fault,) = faults_of(OVER + "joints:\n  bonnet:\n    on-pain:\n")
 
@@ -45,6 +53,8 @@ def test_a_misspelt_field_with_nothing_after_it_is_told():
         ("new: 5.7500 - 5.7515 in", "5.7500 .. 5.7515 in would do"),
         ("new: 5.7500 to 5.7515 in", "5.7500 .. 5.7515 in would do"),
         ("new: 5.7515 .. 5.7500 in", "the ends are swapped; 5.7500 .. 5.7515 in would do"),
+        ("new: 5.75 .. 5.751 furlong", "5.75 .. 5.751 in or 5.75 .. 5.751 mm would do"),
+        ("limit: max 5.76 furlong", "max 5.76 in or max 5.76 mm would do"),
         ("limit: 5.76 in", "max 5.76 in or min 5.76 in would do"),
         ("limit: 5.76", "max 5.76 in or min 5.76 in would do"),
         ("limit: max 14 thou, min 6 thou", "[max 14 thou, min 6 thou] would do"),

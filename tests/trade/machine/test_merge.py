@@ -1,7 +1,10 @@
 """A book laid over a starter changes what it names and keeps the rest."""
 
-from shimstock.trade.machine.merge import lay_over
-from shimstock.trade.machine.sheet import line_of, read_sheet
+import pytest
+
+from shimstock.trade.machine.merge import difference, lay_over
+from shimstock.trade.machine.sheet import Sheet, line_of, read_sheet
+from shimstock.trade.machine.starters import starter_text
 
 BASE = """\
 book: base
@@ -80,3 +83,12 @@ def test_a_point_taken_away_must_be_there_too():
 
     (fault,) = told(lay_over(read_sheet(BASE, "base"), read_sheet(over, "mine")))
     assert fault.startswith("mine:5: ") and "did you mean 'horn'?" in fault
+
+
+@pytest.mark.parametrize("name", ["two-cylinder-diesel", "petrol-crawler"])
+def test_what_differs_laid_over_the_starter_gives_what_stands(name):
+    base = read_sheet(starter_text(name), name)
+    text = starter_text(name).replace("    mark: F001\n", "").replace("limit: max", "limit: max 1")
+    now = read_sheet(text.replace("  bonnet:\n", "  hood:\n"), name)
+    over = Sheet(difference(base.data, now.data), ({},))
+    assert lay_over(base, over).data == now.data

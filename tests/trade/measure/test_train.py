@@ -170,8 +170,9 @@ def test_a_total_beside_links_that_were_parted_says_which_they_are():
         f"parted from the others: {last}; not yet parted: {first} and {second}"
     )
     assert some.settles
-    assert each.says.endswith("each of its 3 places is parted from the others")
+    assert each.says.endswith("each of its places is told from the others: see its chain")
     assert not each.settles
+    assert not each.remedy
 
 
 def test_a_link_that_was_read_itself_is_parted_too():

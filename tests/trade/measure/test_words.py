@@ -1,16 +1,7 @@
 import pytest
 
 from shimstock.trade.measure.judge import judge
-from shimstock.trade.measure.words import percent
 from trade.measure.figures import figure
-
-
-@pytest.mark.parametrize(
-    ("p", "said"),
-    [(0.0, "under 1 %"), (0.01, "1 %"), (0.73, "73 %"), (0.99, "99 %"), (1.0, "over 99 %")],
-)
-def test_a_chance_is_never_called_certain(p, said):
-    assert percent(p) == said
 
 
 @pytest.mark.parametrize(

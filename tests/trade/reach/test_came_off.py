@@ -4,7 +4,7 @@ import pytest
 
 from shimstock.trade.numbers.not_understood import HardlyMeant
 from shimstock.trade.numbers.quantity import parse
-from shimstock.trade.reach.came_off import refuse_unlikely
+from shimstock.trade.reach.came_off import refuse_more_than_came_off, refuse_unlikely
 from trade.reach.small import machine
 
 COVER = machine().book.joints["cover-face"]  # 12 bolts, a gasket of 0.015 in
@@ -50,3 +50,15 @@ def test_what_the_book_does_not_say_is_not_asked_about():
     bare = HOOD.model_copy(update={"fasteners": (), "uses": ()})
 
     refuse_unlikely(bare, bolts=40, thickness=inches("1 in"))
+
+
+@pytest.mark.parametrize(("came_off", "counted"), [(1, 1), (12, 11), (0, 2), (None, 3), (3, None)])
+def test_as_many_as_came_off_or_fewer_are_not_asked_about(came_off, counted):
+    refuse_more_than_came_off(came_off, counted)
+
+
+def test_more_than_came_off_are_asked_about():
+    with pytest.raises(HardlyMeant, match="counted where 1 came off: ") as asked:
+        refuse_more_than_came_off(1, 3)
+
+    assert (asked.value.typed, asked.value.would_do) == ("3", ("1",))

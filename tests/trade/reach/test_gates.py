@@ -123,8 +123,10 @@ def test_first_start_asks_for_joints_parts_readings_sets_and_answers_in_this_ord
         ("question", "plate"),
         ("question", "oil"),
     ]
-    # 7 joints, 11 pieces, one reading, one set and three questions are looked at
-    assert (view.total, view.closed) == (7 + 11 + 1 + 1 + 3, 6 + 10)
+    # 7 joints, 11 pieces, one reading, one set and three questions are looked at; of the pieces
+    # somebody has judged the two pumps, of the joints none
+    assert len(view.open_points) + view.settled + view.as_they_came == 7 + 11 + 1 + 1 + 3
+    assert (view.settled, view.as_they_came) == (2, 6 + 8)
     assert view.minutes == 15 + 10 + 5 + 5 + 15
     assert view.working.disagreements() == []
 
@@ -240,3 +242,42 @@ def test_a_hard_question_taken_back_after_its_gate_stands_before_the_next_gate()
     signed["stop"] = ("no", "")
     (reason,) = may_pass(machine(answers=signed, verdicts=verdicts, passed=passed), "road")
     assert reason.hard and reason.why == "Stop proved?"
+
+
+def test_what_nobody_has_looked_at_is_not_counted_as_settled():
+    view = gate(machine(), "first-start")
+
+    # 7 joints, 11 pieces and a set as they came; three questions
+    assert (len(view.open_points), view.settled, view.as_they_came) == (3, 0, 7 + 11 + 1)
+    assert view.says == (
+        "3 points block first start; 0 settled, 19 as they came and not looked at; "
+        "25 min that can be foreseen"
+    )
+    again = machine(
+        joints={"hood-bolts": JointNow(JointWord.SEALED)}, answers={"stop": ("yes", "")}
+    )
+    counted = gate(again, "first-start")
+    assert (counted.settled, counted.as_they_came) == (2, 18)
+
+
+def test_nothing_is_run_to_look_for_leaks_before_first_start_is_passed():
+    assert gate(diesel(), "paint").run_first == "Nothing is run before first start is passed."
+    assert gate(diesel(passed=frozenset({"first-start"})), "paint").run_first == ""
+    assert gate(diesel(), "first-start").run_first == ""
+    dry = dict.fromkeys(diesel().book.on_paint, DRY)
+    assert gate(diesel(joints=dry), "paint").run_first == ""
+
+
+def test_a_joint_that_leaks_is_not_run_on_unless_somebody_signs_why():
+    leaking = {"cover-face": JointNow(JointWord.LEAKING)}
+    signed = {**STARTED, "joint:cover-face": ("not needed", "a weep; a tray is under it")}
+
+    (reason,) = may_pass(machine(joints=leaking, answers=STARTED), "first-start")
+    assert reason.why == "Governor cover to case is leaking" and not reason.hard
+    assert may_pass(machine(joints=leaking, answers=signed), "first-start") == ()
+
+
+def test_the_paint_gate_warns_of_the_engine_that_is_run_for_it():
+    due = {each.key for each in gate(diesel(), "paint").cautions}
+
+    assert {"running-engine", "exhaust-gas", "hot"} <= due

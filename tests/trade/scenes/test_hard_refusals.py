@@ -50,7 +50,15 @@ def test_no_first_start_without_a_proved_stop(name):
 
 
 def test_no_first_start_of_a_diesel_without_a_plate_for_the_inlet():
-    refused("two-cylinder-diesel", "first-start", "inlet-plate")
+    refused("two-cylinder-diesel", "first-start", "inlet-plate", ("no", "yes", "nobody", "", "—"))
+
+
+@pytest.mark.parametrize("name", EVERY)
+@pytest.mark.parametrize("point", ["turned-by-hand", "out-of-drive", "wheels-chocked"])
+def test_no_first_start_before_the_engine_was_turned_and_is_out_of_drive(name, point):
+    """Turned by hand, in neutral, chocked: common practice, no source."""
+    (reason,) = may_pass(with_all_but(name, "first-start", point), "first-start")
+    assert reason.why == starter(name).gates["first-start"].points[point].ask
 
 
 @pytest.mark.parametrize("name", EVERY)

@@ -13,6 +13,7 @@ from shimstock.trade.measure.remedy import What
 from shimstock.trade.measure.tip import tip_readings
 from shimstock.trade.measure.train import rock
 from shimstock.trade.measure.verdicts import verdicts
+from shimstock.trade.measure.words import word_of
 from trade.measure.typed import diesel, disagreements, read
 
 BOOK = diesel()
@@ -136,6 +137,31 @@ def test_the_holds_can_be_read_as_figures_of_the_book():
     assert judged.latest("fan-rock").verdict is Verdict.BORDERLINE
     assert judged.latest("fan-rock").beyond
     assert disagreements(judged) == []
+
+
+def test_the_whole_over_its_limit_is_neither_worn_nor_borderline_in_words():
+    """A total calls no gear worn, and no gauge is in doubt; the chance agrees with the word."""
+    whole = verdicts(BOOK, read(BOOK, **{"fan-rock": " ".join(CRANK_HELD)})).latest("fan-rock")
+
+    assert word_of(BOOK.measures["fan-rock"], whole.verdict, whole.says) == "too much in all"
+    assert whole.p_within < 0.01
+    assert "borderline" not in whole.says
+    assert "worn" not in whole.says
+    assert "Hold one shaft after another" in whole.settles
+
+
+def test_once_the_holds_are_read_nothing_is_to_be_held_again():
+    typed = {"fan-rock": " ".join(CRANK_HELD), "fan-rock-camshaft-held": "0.290"}
+    some = verdicts(BOOK, read(BOOK, **typed)).latest("fan-rock")
+    typed["fan-rock-bevel-held"] = "0.090"
+    judged = verdicts(BOOK, read(BOOK, **typed))
+    whole = judged.latest("fan-rock")
+
+    assert "Hold one shaft after another" in some.settles
+    assert "parted from the others: Crankshaft gear to camshaft gear" in some.says
+    assert (whole.settles, whole.remedy) == ("", "")
+    assert "each of its places is told from the others" in whole.says
+    assert not [r for r in remedies(BOOK, judged, {}) if "fan-rock" in r.figures]
 
 
 def test_what_a_gasket_leaves_is_told_from_small_to_large():

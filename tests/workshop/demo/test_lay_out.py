@@ -88,7 +88,7 @@ def test_joints_stand_in_many_states(brackwater):
         JointWord.PARKED_OPEN,
         JointWord.GASKET_READY,
         JointWord.LEAKING,
-        JointWord.LEAK_CHECKED,
+        JointWord.TORQUED,
         JointWord.UNDISTURBED,
     }
 

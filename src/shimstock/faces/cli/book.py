@@ -1,5 +1,6 @@
 """Commands on books: check, schema, starters, start, figure, export."""
 
+from dataclasses import asdict
 from pathlib import Path
 from typing import Annotated, Any
 
@@ -25,6 +26,7 @@ commands = Commands(group="book", help="Books: what the maker printed.")
     keys={
         "file": "what was checked",
         "faults": "each with file, line, where, found, wrong, would_do",
+        "doubts": "figures far from the starter's, as faults are; they keep no book from use",
         "counts": "parts, joints, figures and stand-in figures, causes, signs and how many of "
         "these are stand-ins; null where there are faults",
     },
@@ -39,9 +41,13 @@ def check(file: BookFile) -> Answer:
         book = read_book(text, name)
     except BookErrors as errors:
         return _faulty(name, errors.problems)
-    counts = _counts(book)
+    counts, doubtful = _counts(book), _doubts(book, text, name)
     lines = [f"{name}: {book.title}", "No faults.", _counted(counts), *_faults_counted(counts)]
-    return Answer({"file": name, "faults": [], "counts": counts}, lines)
+    if doubtful:
+        lines += ["Far from the starter's; look whether a digit slipped:"]
+        lines += [str(each) for each in doubtful]
+    told = [asdict(each) for each in doubtful]
+    return Answer({"file": name, "faults": [], "doubts": told, "counts": counts}, lines)
 
 
 @commands.add(
@@ -105,7 +111,12 @@ def start(
 ) -> Answer:
     """Write a book to fill in; nothing is overwritten."""
     from shimstock.faces.cli.new_book import new_book
+    from shimstock.trade.numbers.not_understood import NotUnderstood
+    from shimstock.workshop.wording import as_short_name, is_short_name
 
+    if not is_short_name(name):
+        wrong = "cannot be a book's name: small letters, digits and hyphens do"
+        raise NotUnderstood(name, wrong, (as_short_name(name) or "my-tractor",))
     file = out or Path(f"{name}.yaml")
     text = new_book(name, extends, _starter(extends))
     with file.open("x", encoding="utf-8") as sheet:
@@ -146,8 +157,13 @@ def figure(
     look: Annotated[
         bool, typer.Option("--look", help="Only show which verdicts would change.")
     ] = False,
+    meant: Annotated[
+        bool, typer.Option("--meant", help="Keep it although it looks like a slip.")
+    ] = False,
 ) -> Answer:
     """See a figure of a machine's book, or correct it."""
+    from shimstock.trade.machine.sheet import BookErrors
+    from shimstock.trade.numbers.not_understood import NotUnderstood
     from shimstock.workshop import acts
     from shimstock.workshop.find import find_figure
     from shimstock.workshop.looking import see
@@ -159,9 +175,17 @@ def figure(
     typed = {name: text for name, text in given.items() if text is not None}
     if not typed:
         return _figure_shown(seen.book, key)
-    if look:
-        return _figure_shown(seen.book, key, look=look_at_figure(seen.row, seen.book, key, typed))
-    entry = acts.correct_figure(machine=seen.row, figure=key, typed=typed, note=note, who=asked.who)
+    try:
+        if look:
+            found = look_at_figure(seen.row, seen.book, key, typed, meant=meant)
+            return _figure_shown(seen.book, key, look=found)
+        entry = acts.correct_figure(
+            machine=seen.row, figure=key, typed=typed, note=note, meant=meant, who=asked.who
+        )
+    except BookErrors as errors:  # about what was typed, not about lines of a file
+        first = errors.problems[0]
+        would = (first.would_do,) if first.would_do else ()
+        raise NotUnderstood(", ".join(typed.values()), f"cannot be: {first.wrong}", would) from None
     return _figure_shown(see(machine).book, key, entry=entry)
 
 
@@ -213,12 +237,15 @@ def _figure_shown(book: Any, key: str, *, look: Any = None, entry: Any = None) -
 def book_text(given: str) -> tuple[str, str]:
     """The text of a book and its name: a file, or a starter by its name.
 
-    Raises OSError for a file that cannot be read.
+    Raises OSError for a file that cannot be read; NotFound for a name that is neither.
     """
     from shimstock.trade.machine.starters import starter_names, starter_text
+    from shimstock.workshop.refused import NotFound
 
     if given in starter_names() and not Path(given).exists():
         return starter_text(given), given
+    if not Path(given).exists() and not Path(given).suffix and Path(given).name == given:
+        raise NotFound("file or starter", given, starter_names())
     return Path(given).read_text(encoding="utf-8"), Path(given).name
 
 
@@ -230,6 +257,13 @@ def _starter(name: str) -> Any:
     if name not in starter_names():
         raise NotFound("starter", name, starter_names())
     return read_book(starter_text(name), f"{name}.yaml")
+
+
+def _doubts(book: Any, text: str, name: str) -> list[Any]:
+    """Figures of a book's own text that lie far from those of the starter below it."""
+    from shimstock.trade.measure.far_off import far_from_starter
+
+    return far_from_starter(text, name, _starter(book.extends)) if book.extends else []
 
 
 def _counts(book: Any) -> dict[str, int]:
@@ -264,9 +298,8 @@ def _faults_counted(counts: dict[str, int]) -> list[str]:
 
 
 def _faulty(name: str, problems: Any) -> Answer:
-    from dataclasses import asdict
-
     faults = [asdict(problem) for problem in problems]
     count = "1 fault" if len(faults) == 1 else f"{len(faults)} faults"
     lines = [str(problem) for problem in problems]
-    return Answer({"file": name, "faults": faults, "counts": None}, [*lines, f"{count}."], True)
+    told = {"file": name, "faults": faults, "doubts": [], "counts": None}
+    return Answer(told, [*lines, f"{count}."], True)

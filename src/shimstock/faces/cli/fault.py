@@ -31,8 +31,9 @@ Number = Annotated[
         "ranking": "raised causes, each with cause, name, mark, part, chance, low, high, prior, "
         "prior_says, stand_in, confirmed, looked, said, why",
         "besides": "names of causes that readings speak for, beside what was seen",
-        "questions": "signs to look for first, each with sign, name, mark, said, where, chance, "
-        "saves, tells",
+        "must_not": "what the engine must not do as things were told, and why, a line each",
+        "questions": "signs to look for first, each with sign, name, mark, said, where, cautions, "
+        "chance, saves, tells",
         "offers": "checks, the best first, each with check, kind, key, name, mark, do, points_to, "
         "points_away, settles, minutes, opening, joints, cautions, needs, hands, figure, finds, "
         "expected",
@@ -208,8 +209,18 @@ def searches(
     if again and number is not None:
         entry = acts.take_up_search(machine=machine, search=number, who=asked.who)
     elif end or give_up:
+        if number is None and len(open_ := _open_numbers(machine)) > 1:
+            would = f"shimstock searches {machine} {open_[0]} {'--end' if end else '--give-up'}"
+            raise typer.BadParameter(f"{len(open_)} searches go on; say which: {would}")
         entry = acts.end_search(machine=machine, search=number, given_up=give_up, who=asked.who)
     return searches_answer(see(machine), number, entry)
+
+
+def _open_numbers(machine: str) -> list[int]:
+    """The numbers of the searches that go on, the latest first."""
+    from shimstock.workshop.fault_search.words import searches_of
+
+    return [each.number for each in searches_of(see(machine).row) if not each.ended]
 
 
 @commands.add(
@@ -217,7 +228,8 @@ def searches(
     example="shimstock counts",
     keys={
         "own": "by cause: confirmed and looked, in this workshop",
-        "imported": "each with label, causes, confirmed, looked, by",
+        "imported": "each with label, causes, confirmed, looked, by, and known: whether its file "
+        "said whose it is",
         "file": "what was written; or null",
         "entry": "what was done; or null",
     },
@@ -231,10 +243,20 @@ def counts(
         str | None, typer.Option("--import", metavar="FILE", help="Take in another workshop's.")
     ] = None,
     label: Annotated[
-        str, typer.Option(metavar="NAME", help="What the imported ones are called here.")
+        str,
+        typer.Option(
+            metavar="NAME",
+            help="What the imported ones are called here; a known workshop keeps its.",
+        ),
     ] = "",
     replace: Annotated[
-        bool, typer.Option("--replace", help="In place of what came under that name before.")
+        bool,
+        typer.Option(
+            "--replace", help="In place of what came under that name before, even if that is newer."
+        ),
+    ] = False,
+    meant: Annotated[
+        bool, typer.Option("--meant", help="Take in what is here already under another name.")
     ] = False,
     take_back: Annotated[
         str | None, typer.Option(metavar="NAME", help="Imported ones that count no more.")
@@ -248,7 +270,7 @@ def counts(
         raise typer.BadParameter("one of --export, --import and --take-back would do")
     entry = None
     if import_ is not None:
-        entry = import_file(asked, import_, label, replace)
+        entry = import_file(asked, import_, label=label, replace=replace, meant=meant)
     elif take_back is not None:
         entry = acts.withdraw_counts(label=take_back, who=asked.who)
     shown: list[Shown] = [kept_line(entry)] if entry else []

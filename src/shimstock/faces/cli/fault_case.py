@@ -11,6 +11,7 @@ import typer
 from shimstock.faces.cli.command import NOT_UNDERSTOOD, REFUSED
 from shimstock.faces.cli.shown import Answer, Heading, Shown, Table, Verbatim
 from shimstock.faces.cli.wrong import Wrong
+from shimstock.trade.numbers.percent import percent, percent_or_settled
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.case import CaseAnswer
@@ -80,13 +81,13 @@ def _data(found: CaseAnswer) -> dict[str, Any]:
 
 def _lines(found: CaseAnswer) -> list[Shown]:
     ranking = found.ranking
-    rows = [(_percent(ranking.chances[c]), c) for c in ranking.raised]
+    rows = [(percent_or_settled(ranking.chances[c]), c) for c in ranking.raised]
     shown: list[Shown] = [Heading("What it can be")]
     shown += [Table(("chance", "cause"), rows, frozenset({"chance"}))] if rows else [
         "Nothing that was seen speaks for any cause."
     ]  # fmt: skip
     if ranking.error:
-        shown.append(f"Drawn at random: a chance may be off by {_percent(ranking.error)}.")
+        shown.append(f"Drawn at random: a chance may be off by {percent(ranking.error)}.")
     return [*shown, Heading("What to check next"), *_next_lines(found)]
 
 
@@ -97,10 +98,6 @@ def _next_lines(found: CaseAnswer) -> list[str]:
     if found.next.expected is not None:
         lines.append(f"Until the cause is found: about {_minutes(found.next.expected)}")
     return lines
-
-
-def _percent(chance: float) -> str:
-    return f"{100 * chance:.1f} %"
 
 
 def _minutes(minutes: float) -> str:

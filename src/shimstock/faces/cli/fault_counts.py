@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from shimstock.faces.cli.command import Asked
     from shimstock.workshop.models import DiaryEntry
 
+UNSAID = "its file did not say whose it is"
 NONE = "Nothing was found and put right yet; shimstock found writes it down."
 
 
@@ -26,20 +27,27 @@ def counts_answer(entry: DiaryEntry | None, shown: list[Shown], file: str | None
         for key, each in sorted(own.items())
     ]
     labels = [
-        (each.label, str(each.causes), str(each.confirmed), str(each.looked), each.by)
+        (
+            each.label,
+            str(each.causes),
+            str(each.confirmed),
+            str(each.looked),
+            each.by,
+            "" if each.known else UNSAID,
+        )
         for each in came
     ]
     numbers = frozenset({"causes", "found", "looked at"})
     listed: list[Shown] = [Heading("Found in this workshop")]
     listed += [Table(("cause", "found", "looked at"), rows, numbers)] if rows else [NONE]
     if labels:
-        columns = ("from", "causes", "found", "looked at", "taken in by")
+        columns = ("from", "causes", "found", "looked at", "taken in by", "")
         listed += [Heading("Imported"), Table(columns, labels, numbers)]
     data = {
         "own": {key: {"confirmed": c.confirmed, "looked": c.looked} for key, c in own.items()},
         "imported": [
             {"label": each.label, "causes": each.causes, "confirmed": each.confirmed,
-             "looked": each.looked, "by": each.by}
+             "looked": each.looked, "by": each.by, "known": each.known}
             for each in came
         ],
         "file": file,
@@ -56,11 +64,14 @@ def write_file(file: str) -> None:
         out.write(export_counts())
 
 
-def import_file(asked: Asked, file: str, label: str, replace: bool) -> DiaryEntry:
-    """Take in another workshop's counts. Raises OSError, UnicodeDecodeError, Refused."""
+def import_file(asked: Asked, file: str, *, label: str, replace: bool, meant: bool) -> DiaryEntry:
+    """Take in another workshop's counts.
+
+    Raises OSError, UnicodeDecodeError, Refused, HardlyMeant.
+    """
     from shimstock.workshop import acts
-    from shimstock.workshop.fault_search.counts import LONGEST
+    from shimstock.workshop.counts_file import LONGEST
 
     with Path(file).open(encoding="utf-8") as counts:
         text = counts.read(LONGEST + 1)
-    return acts.import_counts(label=label, text=text, replace=replace, who=asked.who)
+    return acts.import_counts(label=label, text=text, replace=replace, meant=meant, who=asked.who)

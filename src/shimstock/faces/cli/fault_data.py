@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from shimstock.faces.cli.looking import cautions_data
 
 if TYPE_CHECKING:
-    from shimstock.workshop.fault_search.seen import OfferSeen
+    from shimstock.workshop.fault_search.seen import OfferSeen, QuestionSeen
     from shimstock.workshop.fault_search.view import SearchSeen
     from shimstock.workshop.fault_search.why import WhySeen
     from shimstock.workshop.models import FaultSearch
@@ -30,7 +30,8 @@ def search_data(found: SearchSeen, why: WhySeen | None) -> dict[str, Any]:
             for each in found.ranking
         ],
         "besides": list(found.besides),
-        "questions": [_keyed("sign", asdict(each)) for each in found.questions],
+        "must_not": list(found.must_not),
+        "questions": [_question(each) for each in found.questions],
         "offers": [_offer(each) for each in found.offers],
         "not_offered": [asdict(each) for each in found.not_offered],
         "unlisted": found.unlisted,
@@ -48,6 +49,11 @@ def _row(row: FaultSearch) -> dict[str, Any]:
         "young": row.young,
         "missing": row.missing,
     }
+
+
+def _question(question: QuestionSeen) -> dict[str, Any]:
+    cautions = cautions_data(question.cautions)
+    return _keyed("sign", dict(vars(question))) | {"cautions": cautions}
 
 
 def _offer(offer: OfferSeen) -> dict[str, Any]:

@@ -6,12 +6,14 @@ from typing import TYPE_CHECKING
 
 from shimstock.faces.cli.looking import cautions_shown
 from shimstock.faces.cli.shown import Heading, Shown, Table, listed_under
+from shimstock.trade.numbers.percent import percent, percent_between, percent_or_settled
 from shimstock.workshop.fault_search.seen import OF_READING
 from shimstock.workshop.looking import DEFERS, minutes
 
 if TYPE_CHECKING:
     from collections.abc import Iterable, Sequence
 
+    from shimstock.trade.machine.book import Caution
     from shimstock.workshop.fault_search.seen import CauseSeen, OfferSeen, QuestionSeen, ToldSeen
     from shimstock.workshop.fault_search.view import SearchSeen
     from shimstock.workshop.fault_search.why import WhySeen
@@ -20,14 +22,13 @@ WIDE = 20
 """Letters of a bar that stands for certainty."""
 CAUSES, CHECKS, FEW = 8, 5, 3
 """How many causes, checks and other things are shown unless all are wanted."""
-LEAST = 0.001
-"""A smaller chance is said as such."""
 BAR = (
     "# up to the low end of the 90 % interval, = the interval, | the chance. "
     "×4: its odds are four times what they would be without that; ×0.5: half."
 )
 
 
+ONCE_SEEN = "What was noticed while it ran can still be told: --seen, --not."
 HELD_BACK = (
     "What it most likely is cannot be checked as the machine stands: see 'Not offered' below. "
     "This is the best of the rest."
@@ -42,7 +43,8 @@ def search_shown(found: SearchSeen, *, everything: bool) -> list[Shown]:
         return [*_told(found, everything), *_to_pick(found)]
     return [
         *_told(found, everything),
-        *cautions_shown(found.cautions),
+        *_cautions(found.cautions),
+        *_must_not(found),
         *_explained(found),
         *_ranking(found, everything),
         *_questions(found.questions, everything),
@@ -59,7 +61,7 @@ def why_shown(why: WhySeen) -> list[Shown]:
     silent = [each.short for each in why.speaks if each.says_nothing]
     return [
         Heading(why.called),
-        f"{_stands(why)}; before anything was told {_percent(why.prior)}: {why.prior_says}.",
+        f"{_stands(why)}; before anything was told {percent(why.prior)}: {why.prior_says}.",
         *listed_under("The prior", why.prior_working),
         *listed_under(
             "What speaks, by the factor between the odds with it and without it",
@@ -72,7 +74,7 @@ def why_shown(why: WhySeen) -> list[Shown]:
 
 def _stands(why: WhySeen) -> str:
     settled = why.settled
-    return settled[0].upper() + settled[1:] if settled else f"Chance {_percent(why.chance)}"
+    return settled[0].upper() + settled[1:] if settled else f"Chance {percent(why.chance)}"
 
 
 def _told(found: SearchSeen, everything: bool) -> list[Shown]:
@@ -113,7 +115,10 @@ def _to_pick(found: SearchSeen) -> list[Shown]:
 def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:
     open_ = [each for each in found.ranking if not each.said]
     shown = open_ if everything else open_[:CAUSES]
-    rows = [(_percent(each.chance), _span(each), _bar(each), _cause(found, each)) for each in shown]
+    rows = [
+        (percent_or_settled(each.chance), _span(each), _bar(each), _cause(found, each))
+        for each in shown
+    ]
     columns = ("chance", "90 %", "", "cause, and what speaks most")
     if not rows:
         none = "Nothing else: what was seen has its cause."
@@ -126,6 +131,11 @@ def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:
         *_how(found),
         *_besides(found),
     ]
+
+
+def _must_not(found: SearchSeen) -> list[Shown]:
+    lines = [f"{each[0].upper()}{each[1:]}." for each in found.must_not]
+    return [*lines, ONCE_SEEN] if lines else []
 
 
 def _explained(found: SearchSeen) -> list[Shown]:
@@ -165,7 +175,9 @@ def _questions(questions: Iterable[QuestionSeen], everything: bool) -> list[Show
     several = list(questions)
     shown = several if everything else several[:FEW]
     lines = [_question(each) for each in shown]
-    return listed_under("Look for this first: it costs nothing", lines)
+    cautions = {caution.name: caution for each in shown for caution in each.cautions}
+    listed = listed_under("Look for this first: it costs nothing", lines)
+    return [*_cautions(cautions.values()), *listed]
 
 
 def _question(question: QuestionSeen) -> str:
@@ -178,19 +190,24 @@ def _next_check(found: SearchSeen) -> list[Shown]:
     if not found.offers:
         return [Heading("Next check"), "None that those who are there can do."]
     first = found.offers[0]
-    cautions = cautions_shown(first.cautions)
     return [
         Heading(f"Next check: {_title(first)}"),
         *([HELD_BACK] if found.mostly_held_back else []),
-        *([DEFERS, *cautions] if cautions else []),
+        *_cautions(first.cautions),
         f"Do: {first.do}.",
         *([f"Points to it: {first.points_to}."] if first.points_to else []),
         *([f"Points away: {first.points_away}."] if first.points_away else []),
         f"Takes {minutes(first.minutes)}{_opening(first)}.{_with(first)}",
-        f"Finds it with {_percent(first.finds)}; about {minutes(first.expected)} until found, "
-        f"if these checks can find it: {_percent(found.unlisted)} that they cannot.",
+        f"Finds it with {percent(first.finds)}; about {minutes(first.expected)} until found, "
+        f"if these checks can find it: {percent(found.unlisted)} that they cannot.",
         f"Then: {_type(found, first)}",
     ]
+
+
+def _cautions(cautions: Iterable[Caution]) -> list[Shown]:
+    """Cautions whole, and what goes before them."""
+    shown = cautions_shown(cautions)
+    return [DEFERS, *shown] if shown else []
 
 
 def _title(offer: OfferSeen) -> str:
@@ -225,7 +242,7 @@ def _type(found: SearchSeen, offer: OfferSeen) -> str:
 
 
 def _further(found: SearchSeen, everything: bool) -> list[Shown]:
-    others = found.offers[1:]
+    others = [each for each in found.offers[1:] if everything or each.worth_showing]
     shown = others if everything else others[: CHECKS - 1]
     opens = next((each for each in others if each.kind == "open" and each not in shown), None)
     rows = [_offer_row(each) for each in (*shown, *([opens] if opens else []))]
@@ -235,7 +252,7 @@ def _further(found: SearchSeen, everything: bool) -> list[Shown]:
     return [
         Heading("Or"),
         Table(columns, rows, frozenset(columns[:4])),
-        *_left(len(others) - len(rows), "check"),
+        *_left(len(found.offers) - 1 - len(rows), "check"),
     ]
 
 
@@ -246,7 +263,7 @@ def _offer_row(offer: OfferSeen) -> tuple[str, ...]:
     return (
         f"{offer.minutes:g}",
         f"{offer.opening:g}",
-        _percent(offer.finds),
+        percent(offer.finds),
         f"{offer.expected:.0f}",
         f"{said}{warned}",
     )
@@ -282,13 +299,7 @@ def _bar(cause: CauseSeen) -> str:
 def _span(cause: CauseSeen) -> str:
     if cause.low is None or cause.high is None:
         return ""
-    return f"{cause.low * 100:.0f}..{cause.high * 100:.0f}"
-
-
-def _percent(chance: float) -> str:
-    if 0 < chance < LEAST:
-        return f"under {LEAST * 100:g} %"
-    return f"{chance * 100:.0f} %" if chance >= 0.095 or chance == 0 else f"{chance * 100:.1f} %"
+    return percent_between(cause.low, cause.high)
 
 
 def _said(name: str, said: str) -> str:

@@ -23,11 +23,12 @@ def gates_shown(gates: list[dict[str, Any]]) -> list[Shown]:
     """Every gate in a line."""
     rows = [
         (each["name"], _word(each), _counted(each), str(len(each["open"])),
-         minutes(each["minutes"]))
+         str(each["settled"]), str(each["as_they_came"]), minutes(each["minutes"]))
         for each in gates
     ]  # fmt: skip
-    columns = ("gate", "stands", "leak-checked or chalk-dry", "open", "minutes foreseen")
-    return [Heading("Gates"), Table(columns, rows, frozenset(columns[3:4]))]
+    columns = ("gate", "stands", "dry", "block", "settled", "as they came", "minutes foreseen")
+    dry = "Dry: leak-checked or chalk-dry. As they came: not looked at since booked in."
+    return [Heading("Gates"), Table(columns, rows, frozenset(columns[3:6])), dry]
 
 
 def gate_shown(each: dict[str, Any]) -> list[Shown]:
@@ -42,6 +43,7 @@ def gate_shown(each: dict[str, Any]) -> list[Shown]:
         Caution(due["name"], (due["do"], due["never"])) for due in each["cautions"]
     ]
     head: list[Shown] = [Heading(f"{each['name']}: {_word(each)}"), f"{each['says']}."]
+    head += [each["run_first"]] if each["run_first"] else []
     return [*head, *([DEFERS, *cautions] if cautions else []), *table, *_rules(each)]
 
 
@@ -57,11 +59,12 @@ def _data(seen: Seen, view: GateView) -> dict[str, Any]:
              "minutes": point.minutes, "hard": point.hard, "would_do": point.would_do}
             for point in view.open_points
         ],
-        "closed": view.closed,
-        "total": view.total,
+        "settled": view.settled,
+        "as_they_came": view.as_they_came,
         "dry": view.dry,
         "on_paint": view.on_paint,
         "minutes": view.minutes,
+        "run_first": view.run_first,
         "cautions": [
             {"name": due.caution.name, "do": due.caution.do, "never": due.caution.never}
             for due in view.cautions
@@ -85,6 +88,8 @@ def _minutes(point: dict[str, Any]) -> str:
 
 def _how(point: dict[str, Any]) -> str:
     how = f"{point['would_do']}{' (must)' if point['hard'] else ''}"
+    if point["kind"] == "torque":
+        return f"{how} [close {point['where']} --torqued]"
     return f"{how} [{point['key']}]" if point["kind"] == "question" else how
 
 

@@ -18,7 +18,8 @@ commands = Commands()
     example="shimstock gate brackwater paint",
     keys={
         "gates": "each with gate, name, passed, may_be_passed, says, open (points in working "
-        "order), closed, total, dry (leak-checked or chalk-dry), on_paint, minutes, cautions",
+        "order), settled, as_they_came (not looked at), dry (leak-checked or chalk-dry), "
+        "on_paint, minutes, run_first (what to do before the engine is run), cautions",
         "entry": "or null",
     },
 )

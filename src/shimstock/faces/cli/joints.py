@@ -93,6 +93,9 @@ def ready(
     faces_clean: FacesClean = None,
     gasket: Gaskets = None,
     bolts: Bolts = None,
+    meant: Annotated[
+        bool, typer.Option("--meant", help="Keep the count although fewer came off.")
+    ] = False,
 ) -> Answer:
     """Lay ready what an open joint needs to be closed."""
     from shimstock.workshop import acts
@@ -104,6 +107,7 @@ def ready(
         faces_clean=faces_clean,
         gaskets=gasket or (),
         bolts=bolts,
+        meant=meant,
     )
     return _fastened(machine, joint, entry)
 
@@ -145,7 +149,7 @@ def close(
     return _fastened(machine, joint, entry)
 
 
-@commands.add("leak", example="shimstock leak brackwater J47 dry --chalk", keys=ENTRY_KEYS)
+@commands.add("leak", example="shimstock leak brackwater J41 dry --standing", keys=ENTRY_KEYS)
 def leak(
     asked: Asked,
     machine: MachineName,
@@ -155,12 +159,30 @@ def leak(
         bool,
         typer.Option("--chalk", help="An undisturbed joint, dusted with chalk and watched."),
     ] = False,
+    standing: Annotated[
+        bool,
+        typer.Option(
+            "--standing",
+            help="Seen full or under pressure, engine not run; dry so counts as chalk-dry.",
+        ),
+    ] = False,
+    meant: Annotated[
+        bool, typer.Option("--meant", help="It was run, though the engine seems apart.")
+    ] = False,
 ) -> Answer:
-    """Write down a leak check."""
+    """Write down a leak check: after a run, by chalk, standing."""
     from shimstock.workshop import acts
 
     return _said(
-        acts.leak_check(machine=machine, joint=joint, result=result, who=asked.who, chalk=chalk)
+        acts.leak_check(
+            machine=machine,
+            joint=joint,
+            result=result,
+            who=asked.who,
+            chalk=chalk,
+            standing=standing,
+            meant=meant,
+        )
     )
 
 

@@ -78,6 +78,7 @@ def list_(asked: Asked) -> Answer:
         "open": "joints that stand open, each with joint, name, word, since, days, covered",
         "missing": "what is short before an open joint can be closed, by joint",
         "away": "pieces that are out, wanted or on order, each with part, piece, state, note",
+        "searches": "for a fault that go on, each with search, about, since, says",
         "unsafe": "what is not safe as it stands",
         "next": "what to do next, likeliest first",
     },
@@ -97,7 +98,7 @@ def show(
     stands = seen.standing
     head = {key: _in_short(seen)[key] for key in ("machine", "name", "book", "serials")}
     newer = list(newer_starters(seen.row))
-    shown = [*_head(seen), *_newer(newer), *standing_shown(stands, all_missing=all_)]
+    shown = [*_head(seen), *_newer(machine, newer), *standing_shown(stands, all_missing=all_)]
     return Answer({**head, "newer_starters": newer, **stands}, shown)
 
 
@@ -109,7 +110,7 @@ def show(
 def book_(
     asked: Asked,
     machine: MachineName,
-    file: Annotated[str, typer.Argument(metavar="FILE", help="The better book.")],
+    file: Annotated[str, typer.Argument(metavar="FILE|STARTER", help="The better book.")],
 ) -> Answer:
     """Give a machine a better book; all is judged again."""
     from shimstock.workshop import acts
@@ -122,13 +123,16 @@ def book_(
 @commands.add(
     "machine names",
     example="shimstock machine names brackwater brake",
-    keys={"names": "each with kind, key, mark, name and pieces"},
+    keys={
+        "names": "each with kind, key, mark, name, pieces and by: which other word of it was meant"
+    },
 )
 def names_(
     asked: Asked,
     machine: MachineName,
     words: Annotated[
-        list[str] | None, typer.Argument(metavar="[WORD]", help="In its key, mark or name.")
+        list[str] | None,
+        typer.Argument(metavar="[WORD]", help="As it is called, or as you call it."),
     ] = None,
 ) -> Answer:
     """Find what its book calls a joint, part or figure."""
@@ -142,7 +146,10 @@ def names_(
 def _serial(typed: str) -> tuple[str, str]:
     where, equals, number = typed.partition("=")
     if not (where and equals and number):
-        raise typer.BadParameter(f"{typed!r} is no serial number; engine=40-1187 would do")
+        from shimstock.trade.numbers.not_understood import NotUnderstood
+
+        wrong = "is no serial number: say where it is stamped, =, and what"
+        raise NotUnderstood(typed, wrong, (f"{where.strip() or 'engine'}=40-1187",))
     return where, number
 
 
@@ -160,12 +167,17 @@ def _in_short(seen: Seen) -> dict[str, Any]:
     }
 
 
-def _newer(starters: list[str]) -> list[Shown]:
+def _newer(machine: str, starters: list[str]) -> list[Shown]:
     """That a starter of its book has become better since; the machine keeps the old until asked."""
+    from shimstock.workshop.wording import listed
+
+    if not starters:
+        return []
+    newer = "A newer text" if len(starters) == 1 else "Newer texts"
     return [
-        f"A newer {starter} is installed: shimstock machine book takes it in, and all is judged "
-        "again."
-        for starter in starters
+        f"{newer} of {listed(starters)} came with the program. To take it, type "
+        f"shimstock machine book {machine} {starters[0]}: what was corrected stays, and all is "
+        "judged again."
     ]
 
 

@@ -23,4 +23,6 @@ def names_shown(found: list[Called]) -> list[Shown]:
 
 
 def _with_pieces(each: Called) -> str:
-    return f"{each.name}: {', '.join(each.pieces)}" if each.pieces else each.name
+    pieces = f": {', '.join(each.pieces)}" if each.pieces else ""
+    by = f" ({each.by})" if each.by else ""
+    return f"{each.name}{pieces}{by}"

@@ -13,7 +13,8 @@ if TYPE_CHECKING:
     from shimstock.workshop.looking import Seen
 
 FOUND = (
-    "worn out", "out of setting", "borderline", "not measured", "serviceable", "good", "size only"
+    "worn out", "out of setting", "too much in all", "borderline", "not measured", "serviceable",
+    "good", "size only",
 )  # fmt: skip
 
 
@@ -123,7 +124,7 @@ def _words(seen: Seen, verdicts: Any) -> list[str]:
     from shimstock.trade.measure.words import word_of
 
     return [
-        word_of(seen.book.measures[row.figure], row.latest.verdict)
+        word_of(seen.book.measures[row.figure], row.latest.verdict, row.latest.says)
         if row.latest.verdict
         else "size only"
         for row in verdicts.side_by_side

@@ -16,6 +16,7 @@ STYLES = {
     "good": "green",
     "serviceable": "green",
     "borderline": "yellow",
+    "too much in all": "yellow",
     "worn out": "bold red",
     "not a pair": "bold red",
     "out of its setting": "bold red",

@@ -18,6 +18,7 @@ def standing_shown(stands: dict[str, Any], *, all_missing: bool) -> list[Shown]:
         *tonight_shown(stands),
         *listed_under("Missing before it can be closed", _missing_lines(stands, all_missing)),
         *_table("Away or wanted", ("piece", "stands", "note"), _away_cells(stands)),
+        *listed_under("Searches that go on", [each["says"] for each in stands["searches"]]),
         *listed_under("Next", stands["next"]),
     ]
 

@@ -109,7 +109,7 @@ def _refused(error: Exception) -> Wrong:
 
 def _parted(reason: str) -> tuple[str, str]:
     """What is wrong and what would do; an alternative ("; or ...") belongs to what would do."""
-    found = re.fullmatch(r"(.+?); ((?:(?!; ).)+(?:; or .+)?)", reason)
+    found = re.fullmatch(r"(.+?); ((?:(?!; ).)+(?:; or\b.+)?)", reason)
     return (found[1], found[2]) if found else (reason, "")
 
 
@@ -157,6 +157,7 @@ _NAMES = "shimstock machine names MACHINE WORD finds what its book calls a thing
 _LISTS = {
     "machine": "shimstock machine list shows them all.",
     "starter": "shimstock book starters shows them all.",
+    "file or starter": "shimstock book starters shows the starters.",
     "entry in the diary": "shimstock diary MACHINE shows the numbers.",
     "search": "shimstock searches MACHINE shows them all.",
     "label of counts": "shimstock counts shows them all.",

@@ -14,9 +14,10 @@ from shimstock.faces.paper.shapes import (
     svg_of,
 )
 from shimstock.faces.paper.signs import JOINT_SIGNS, PART_SIGNS, Sign
-from shimstock.faces.paper.tree import Panel, Row, joint_label, panels
+from shimstock.faces.paper.tree import Panel, Row, joint_label, panels, row_pieces
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.machine.words import PartWord
+from shimstock.workshop.wording import called
 
 # All sizes are in points.
 TEXT, SMALL, TITLE = 7.0, 5.6, 8.4
@@ -113,8 +114,8 @@ class _Pen:
         book = self.now.book
         if row.part is None:
             return [(book.joints[row.joint or ""].name, "on")]
-        said = [(book.parts[row.part].name, "name")]
-        if states := _states(self.now, row.part):
+        said = [(called(book.parts[row.part].name, row.piece), "name")]
+        if states := _states(self.now, row):
             said.append((f", {states}", "state"))
         if row.on is not None:
             said.append((f" (on {book.parts[row.on].name})", "on"))
@@ -144,7 +145,7 @@ class _Pen:
 
     def _boxes(self, row: Row) -> list[Sign]:
         """The signs of a part's pieces, each once."""
-        pieces = self.now.pieces_of(row.part).values() if row.part else ()
+        pieces = row_pieces(self.now, row).values()
         return list(dict.fromkeys(PART_SIGNS[piece.word] for piece in pieces))
 
     def _rails(self, row: Row, x: float, y: float, height: float) -> str:
@@ -169,10 +170,10 @@ class _Pen:
         return f'<g data-joint="{escaped(row.joint)}">{name}{white}{sign}{words}</g>'
 
 
-def _states(now: MachineNow, part: str) -> str:
-    """The states of a part's pieces in words; empty while nobody has touched any."""
+def _states(now: MachineNow, row: Row) -> str:
+    """The states of a row's pieces in words; empty while nobody has touched any."""
     by_word: dict[PartWord, list[str]] = {}
-    for name, piece in now.pieces_of(part).items():
+    for name, piece in row_pieces(now, row).items():
         by_word.setdefault(piece.word, []).append(name)
     if set(by_word) == {PartWord.FITTED}:
         return ""

@@ -8,7 +8,7 @@ from shimstock.faces.paper.kept import Kept, day_of
 from shimstock.faces.paper.signs import VERDICT_SIGNS
 from shimstock.faces.paper.wording import NONE, capital, day, from_to
 from shimstock.trade.machine.book import Figure
-from shimstock.trade.machine.words import Stage, Verdict
+from shimstock.trade.machine.words import TOO_MUCH, Stage, Verdict
 from shimstock.trade.measure.judge import Judged
 from shimstock.trade.measure.pair import TOGETHER
 from shimstock.trade.measure.words import decimals_worth, word_of
@@ -105,11 +105,13 @@ def workings(kept: Kept) -> tuple[Shown, ...]:
 def counts(groups: Sequence[FigureGroup]) -> dict[str, int]:
     """How many figures have each word now, as finished where there is one.
 
-    What is adjusted and does not wear is counted apart, where there is any.
+    What is adjusted and does not wear, and the play of a whole chain, are counted apart, where
+    there is any.
     """
     words = Counter(row.latest.word for group in groups for row in group.rows)
-    order = (*(word.value for word in Verdict if word is not Verdict.NOT_MEASURED), OUT_OF_SETTING)
-    return {word: words[word] for word in order if words[word] or word != OUT_OF_SETTING}
+    always = tuple(word.value for word in Verdict if word is not Verdict.NOT_MEASURED)
+    apart = tuple(word for word in (OUT_OF_SETTING, TOO_MUCH) if words[word])
+    return {word: words[word] for word in (*always, *apart)}
 
 
 def put_right(groups: Sequence[FigureGroup]) -> int:
@@ -183,7 +185,8 @@ def _cell(figure: Figure, row: VerdictRow | None) -> Cell:
     verdict, value = verdict_of(row), show(row.value, row.unit, decimals)
     if verdict is None:
         return Cell(value, "", "size only")
-    return Cell(value, VERDICT_SIGNS[verdict], word_of(figure, verdict), verdict)
+    word = word_of(figure, verdict, row.says)
+    return Cell(value, VERDICT_SIGNS[verdict], word, verdict)
 
 
 def _outcome(found: VerdictRow | None, finished: VerdictRow | None) -> str:
@@ -210,7 +213,7 @@ def _shown(kept: Kept, figure: Figure, row: VerdictRow) -> Shown:
         key=_key(row.figure, row.piece),
         title=f"{name_of(figure, row.piece)}, {row.stage}",
         sign=VERDICT_SIGNS[verdict] if verdict else "",
-        word=word_of(figure, verdict) if verdict else "size only",
+        word=word_of(figure, verdict, row.says) if verdict else "size only",
         says=row.says,
         lines=tuple(working.shown()),
         settles=judged.settles,

@@ -6,14 +6,16 @@ from dataclasses import dataclass, replace
 from shimstock.faces.paper.figures import name_of
 from shimstock.faces.paper.kept import Kept, day_of
 from shimstock.faces.paper.tree import joint_label
-from shimstock.faces.paper.wording import Under, day, some, under
+from shimstock.faces.paper.wording import Under, day, under
 from shimstock.trade.machine.book import Gate
 from shimstock.trade.reach.gates import gate
-from shimstock.trade.reach.points import OpenPoint
+from shimstock.trade.reach.open_point import OpenPoint
 
 TITLES = {
     "gate": "gates before it",
+    "fault": "faults that stand",
     "close": "joints to close",
+    "torque": "joints closed, not torqued",
     "open again": "joints to open again",
     "leak check": "joints not seen dry",
     "part": "parts not ready",
@@ -50,7 +52,7 @@ def _gate(kept: Kept, key: str, entry: Gate) -> GateTold:
         name=view.name,
         passed=_passed(kept, key),
         points=points,
-        says=f"not passed; {some(points, 'point')} still open" if points else "not passed yet",
+        says=f"not passed; {view.blocks if points else 'nothing blocks'}; {view.counted}",
         open_points=under((TITLES[p.kind], _named(kept, p)) for p in view.open_points),
         answered=tuple(_answers(kept, entry)),
     )
@@ -63,7 +65,7 @@ def _passed(kept: Kept, key: str) -> str:
 
 def _named(kept: Kept, point: OpenPoint) -> str:
     """A point in a few words: joints by their number, readings by their name."""
-    if point.kind in ("close", "open again", "leak check"):
+    if point.kind in ("close", "torque", "open again", "leak check"):
         return joint_label(kept.book, point.where)
     if point.kind == "reading":
         _, _, piece = point.key.partition("/")

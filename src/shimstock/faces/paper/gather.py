@@ -21,7 +21,7 @@ from shimstock.faces.paper.signs import VERDICT_SIGNS
 from shimstock.faces.paper.wear_chart import Bore
 from shimstock.faces.paper.wording import Under, day
 from shimstock.trade.machine.state import MachineNow
-from shimstock.trade.machine.words import Verdict
+from shimstock.trade.machine.words import TOO_MUCH, Verdict
 from shimstock.workshop.models import Machine
 
 
@@ -112,4 +112,5 @@ def _verdicts(groups: tuple[FigureGroup, ...], not_measured: int) -> tuple[Count
     found = {**counts(groups), Verdict.NOT_MEASURED.value: not_measured}
     signs = {word.value: sign for word, sign in VERDICT_SIGNS.items()}
     signs[OUT_OF_SETTING] = VERDICT_SIGNS[Verdict.WORN_OUT]
+    signs[TOO_MUCH] = VERDICT_SIGNS[Verdict.BORDERLINE]
     return tuple(Count(signs[word], word, count) for word, count in found.items())

@@ -244,7 +244,7 @@ def _allowed(figure: Figure) -> str:
 
 
 def _known(figure: FigureBehind) -> str:
-    return figure.verdict.verdict.value if figure.verdict else ""
+    return figure.verdict.word if figure.verdict else ""
 
 
 def _shape(figure: Figure) -> tuple[tuple[str, ...], tuple[str, ...]]:

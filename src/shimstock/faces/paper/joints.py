@@ -7,8 +7,8 @@ from shimstock.faces.paper.kept import Kept, day_of
 from shimstock.faces.paper.tree import joint_label
 from shimstock.faces.paper.wording import Under, day, under
 from shimstock.trade.machine.book import Joint
-from shimstock.trade.machine.state import JointNow
 from shimstock.trade.machine.words import OPEN_WORDS, JointWord, Seals
+from shimstock.trade.reach.dry import chalk_dry
 
 CLOSING = (JointWord.SEALED, JointWord.TORQUED, JointWord.LEAK_CHECKED)
 UNTOUCHED = (JointWord.UNDISTURBED, JointWord.TO_BE_OPENED)
@@ -59,7 +59,7 @@ def joints_told(kept: Kept) -> JointsTold:
         leaking=_called(kept, leaking),
         on_paint=len(paint),
         on_paint_checked=sum(joint.word is JointWord.LEAK_CHECKED for joint in paint),
-        on_paint_chalked=sum(_chalked(joint) for joint in paint),
+        on_paint_chalked=sum(chalk_dry(joint) for joint in paint),
     )
 
 
@@ -70,11 +70,6 @@ def _called(kept: Kept, keys: list[str]) -> tuple[str, ...]:
 def _group(kept: Kept, key: str) -> str:
     """The group of the part that a joint moves."""
     return kept.book.parts[kept.book.joints[key].between[0]].group
-
-
-def _chalked(joint: JointNow) -> bool:
-    """Never disturbed, and seen dry by chalk."""
-    return joint.word in UNTOUCHED and joint.dry_chalked_on is not None
 
 
 def _row(kept: Kept, key: str) -> JointRow:

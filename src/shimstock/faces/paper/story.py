@@ -9,7 +9,7 @@ from shimstock.faces.paper.joints import JointsTold
 from shimstock.faces.paper.kept import Kept, day_of
 from shimstock.faces.paper.parts import PartsTold
 from shimstock.faces.paper.wording import NONE, Under, day, sentence, some
-from shimstock.trade.machine.words import Verdict
+from shimstock.trade.machine.words import TOO_MUCH, Verdict
 from shimstock.trade.reach.findings import findings
 from shimstock.workshop.wording import listed
 
@@ -120,11 +120,12 @@ def against(
 ) -> tuple[Under, ...]:
     """What stands against the machine today, the worst first; what does not apply is left out."""
     rows = [row for group in groups for row in group.rows]
-    words = (*figures.BAD, figures.OUT_OF_SETTING)
+    words = (*figures.BAD, figures.OUT_OF_SETTING, TOO_MUCH)
     bad = {word: [row for row in rows if row.latest.word == word] for word in words}
     lists = (
         ("Worn out", [_held(row) for row in bad[Verdict.WORN_OUT]]),
         ("Out of setting", [_held(row) for row in bad[figures.OUT_OF_SETTING]]),
+        ("Too much in all: its chain tells the place", [_held(row) for row in bad[TOO_MUCH]]),
         ("Borderline: to be measured again", [_held(row) for row in bad[Verdict.BORDERLINE]]),
         ("Weeping or leaking", list(joints.leaking)),
         ("Joints open", list(joints.still_open)),

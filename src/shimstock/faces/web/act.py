@@ -26,6 +26,8 @@ from shimstock.workshop.sending import Sending, Sent, send_once
 NOT_CONTENT = frozenset({"csrfmiddlewaretoken", "form", "seen", "kept_at"})
 """Fields of a form that say nothing about what is to be done."""
 
+NOT_TYPED = frozenset({"page", "do"})
+"""Fields that a page fills in itself."""
 
 MOST_TOLD = 5
 A_WHILE, KEPT_LONGEST = timedelta(minutes=1), timedelta(days=90)
@@ -62,7 +64,13 @@ def _with_what_others_did(asked: Asked, wrong: Wrong) -> Wrong:
         return wrong
     others = DiaryEntry.objects.filter(machine__slug=slug, pk__gt=sent.seen).exclude(who=asked.who)
     told = tuple(f"{entry.who}: {entry.says}" for entry in others.order_by("pk")[:MOST_TOLD])
-    return replace(wrong, meanwhile=told, typed=sent.content) if told else wrong
+    return replace(wrong, meanwhile=told, typed=_typed(sent), again=False) if told else wrong
+
+
+def _typed(sent: Sending) -> dict[str, list[str]]:
+    """What a form held that somebody typed, without what the page filled in itself."""
+    content = {name: list(values) for name, values in sent.content.items()}
+    return {name: held for name, held in content.items() if name not in NOT_TYPED and any(held)}
 
 
 def sending(asked: Asked) -> Sending:

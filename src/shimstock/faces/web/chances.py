@@ -1,26 +1,8 @@
-"""Chances as people read them, and as bars are drawn by them."""
+"""Chances as bars are drawn by them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-
-LEAST = 0.01
-"""A smaller chance is said as such: nobody means more digits."""
-
-
-def percent(chance: float) -> str:
-    """A chance in words: never as sure as none or all.
-
-    >>> percent(0.347), percent(0.002), percent(0.998), percent(1.0)
-    ('35 %', 'under 1 %', 'over 99 %', 'certain')
-    """
-    if chance in (0, 1):
-        return "certain" if chance else "ruled out"
-    if chance < LEAST:
-        return "under 1 %"
-    if chance > 1 - LEAST:
-        return "over 99 %"
-    return f"{100 * chance:.0f} %"
 
 
 @dataclass(frozen=True)

@@ -6,9 +6,10 @@ from collections import Counter
 from dataclasses import dataclass
 
 from shimstock.faces.paper.signs import JOINT_SIGNS, PART_SIGNS, Sign
-from shimstock.faces.paper.tree import Row, joint_label, panels
+from shimstock.faces.paper.tree import Row, joint_label, panels, row_pieces
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.machine.words import JointWord, PartWord
+from shimstock.workshop.wording import called
 
 AT_REST: frozenset[str] = frozenset({JointWord.UNDISTURBED, PartWord.FITTED})
 
@@ -99,12 +100,9 @@ def drawn(now: MachineNow) -> Drawing:
 
 
 def _group(now: MachineNow, title: str, rows: tuple[Row, ...]) -> DrawnGroup:
-    found = tuple(
-        DrawnRow(len(row.rails), _joint(now, row.joint), _part(now, row.part, row.on))
-        for row in rows
-    )
+    found = tuple(DrawnRow(len(row.rails), _joint(now, row.joint), _part(now, row)) for row in rows)
     joints = [row.joint for row in found if row.joint]
-    pieces = [piece for row in rows if row.part for piece in now.pieces_of(row.part).values()]
+    pieces = [piece for row in rows for piece in row_pieces(now, row).values()]
     counts = _counts([each.word for each in joints] + [each.word for each in pieces])
     last = _moved_last(now)
     unfolded = any(each.bare or each.key in last for each in joints)
@@ -138,9 +136,9 @@ def _joint(now: MachineNow, key: str | None) -> DrawnJoint | None:
     return DrawnJoint(key, joint_label(now.book, key), now.book.joints[key].name, stands.word, bare)
 
 
-def _part(now: MachineNow, key: str | None, on: str | None) -> DrawnPart | None:
-    if key is None:
+def _part(now: MachineNow, row: Row) -> DrawnPart | None:
+    if row.part is None:
         return None
-    part = now.book.parts[key]
-    words = tuple(dict.fromkeys(piece.word for piece in now.pieces_of(key).values()))
-    return DrawnPart(key, part.name, part.mark or "", words, now.book.parts[on].name if on else "")
+    part, on = now.book.parts[row.part], now.book.parts[row.on].name if row.on else ""
+    words = tuple(dict.fromkeys(piece.word for piece in row_pieces(now, row).values()))
+    return DrawnPart(row.part, called(part.name, row.piece), part.mark or "", words, on)

@@ -6,11 +6,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from shimstock.faces.web.chances import Bar, bar, percent
+from shimstock.faces.web.chances import Bar, bar
 from shimstock.trade.faults.learned import Count, learned_prior
 from shimstock.trade.faults.ranking import SAMPLED
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.faults import Cause
+from shimstock.trade.numbers.percent import percent, percent_between, percent_or_settled
+from shimstock.workshop.fault_search.alike import like_it
 from shimstock.workshop.fault_search.counts import counts
 from shimstock.workshop.fault_search.pick import (
     SignToPick,
@@ -30,6 +32,7 @@ from shimstock.workshop.fault_search.view import SearchSeen
 from shimstock.workshop.fault_search.why import WhySeen
 from shimstock.workshop.fault_search.words import CAUSE, NOT_LOOKED, NOT_SEEN, SEEN, SIGN, tools_of
 from shimstock.workshop.looking import Seen, minutes
+from shimstock.workshop.models import FaultSearch
 
 WORDS = ((SEEN, "▲", "seen"), (NOT_SEEN, "▽", "not"), (NOT_LOOKED, "–", "none"))
 """What can be said of a sign: the word, its shape, and how it is drawn."""
@@ -131,19 +134,19 @@ class Raised:
     @property
     def chance(self) -> str:
         """The chance."""
-        return percent(self.seen.chance)
+        return percent_or_settled(self.seen.chance)
 
     @property
     def prior(self) -> str:
         """What it was before anything was told."""
-        return percent(self.seen.prior)
+        return percent_or_settled(self.seen.prior)
 
     @property
     def between(self) -> str:
         """The interval."""
         if self.seen.low is None or self.seen.high is None:
             return "no interval"
-        return f"{percent(self.seen.low)} to {percent(self.seen.high)}"
+        return percent_between(self.seen.low, self.seen.high)
 
     @property
     def bar(self) -> Bar:
@@ -199,12 +202,13 @@ class Shown:
     """A search as its page shows it.
 
     asked: words to find signs by as q, and the check to show whole as check. typed: a form that was
-    not taken, to be shown as it was filled in; else empty.
+    not taken, to be shown as it was filled in; else empty. searches: all those of the machine.
     """
 
     search: SearchSeen
     asked: Mapping[str, str]
     typed: Mapping[str, str]
+    searches: Sequence[FaultSearch] = ()
 
     @property
     def book(self) -> Book:
@@ -215,6 +219,12 @@ class Shown:
     def words(self) -> str:
         """The words that signs are looked for by."""
         return self.asked.get("q", "").strip()
+
+    @cached_property
+    def like_it(self) -> FaultSearch | None:
+        """An earlier search like this one that goes on, while this one does."""
+        row = self.search.row
+        return like_it(row, self.searches) if row and not row.ended else None
 
     @cached_property
     def told(self) -> tuple[ToldSeen, ...]:
@@ -313,11 +323,12 @@ class Shown:
 
     @cached_property
     def offers(self) -> tuple[Offered, ...]:
-        """Every check that can be done, the best first."""
+        """Every check that can be done, the best first; opening up where it is worth a thought."""
         causes = self.book.causes
         return tuple(
             Offered(each, tuple(_named(causes, key) for key in each.settles))
-            for each in self.search.offers
+            for n, each in enumerate(self.search.offers)
+            if n == 0 or each.worth_showing
         )
 
     @property

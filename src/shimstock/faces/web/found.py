@@ -70,12 +70,11 @@ class Found:
 
 
 def found_on(seen: Seen, words: str) -> list[Found]:
-    """What of a machine bears all the words, first that whose mark or key they are."""
+    """What of a machine answers to all the words, the best answer first."""
     wanted = words.split()
     if not wanted:
         return []
     things = [each for each in names(seen.book, wanted) if each.kind != NOT_SOUGHT]
-    things.sort(key=lambda each: words.strip().lower() not in (each.mark.lower(), each.key))
     return [Found(seen, each) for each in (*_itself(seen, wanted), *things)]
 
 

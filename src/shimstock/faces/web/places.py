@@ -23,6 +23,8 @@ def address_of(place: str, slug: str) -> str:
             figure, _, rest = which.partition(":")
             piece, _, stage = rest.rpartition(":")
             return _asking(reverse("reading", args=[slug, figure]), piece=piece, stage=stage)
+        case "chain":
+            return reverse("chain", args=[slug, which])
         case "gate":
             return reverse("gate", args=[slug, which])
         case "bag":

@@ -9,7 +9,7 @@ from typing import Any
 
 from shimstock.faces.web.places import address_of
 from shimstock.workshop.looking import Seen
-from shimstock.workshop.places import joint_place
+from shimstock.workshop.places import joint_place, search_place
 from shimstock.workshop.wording import count_of
 
 LITTLE = 2
@@ -62,6 +62,12 @@ class Tonight:
     def unsafe(self) -> list[Line]:
         """What is not safe as it stands."""
         return [self._line(each.says, each.place) for each in self.seen.unsafe]
+
+    @property
+    def searches(self) -> list[Line]:
+        """Searches for a fault that go on."""
+        going_on = self.seen.standing["searches"]
+        return [self._line(each["says"], search_place(each["search"])) for each in going_on]
 
     @property
     def unsafe_beside(self) -> list[Line]:

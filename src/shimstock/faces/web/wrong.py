@@ -26,9 +26,9 @@ class Wrong:
     """What is wrong, and what would do.
 
     slip: it looks like a slip of the finger; the form may be sent again as meant.
-    meanwhile: what others wrote since the page was made.
-    first, second: two contents of one form. typed: what the form held, where its page shows another
-    form by now.
+    meanwhile: what others wrote since the page was made. again: the form may be sent again as it
+    stands; else typed is what was typed into it, since its page shows another form by now.
+    first, second: two contents of one form.
     """
 
     reasons: tuple[str, ...]
@@ -38,6 +38,7 @@ class Wrong:
     first: Content | None = None
     second: Content | None = None
     typed: Content | None = None
+    again: bool = True
     not_there: bool = False
 
 

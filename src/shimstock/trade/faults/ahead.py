@@ -170,21 +170,16 @@ def worth_trying(point: Point, width: int) -> list[int]:
 def _spreads(point: Point) -> Iterator[tuple[int, float]]:
     """For each check that tells something, how far apart its result sets the causes."""
     here = point.weight * (point.alive - point.field.never)
+    shares = here @ point.field.finds / max(float(here.sum()), 1e-300)
     for check, tells in enumerate(point.field.tells):
         if not tells or point.done[check]:
             continue
         spread = 0.0
         for told in tells:
-            shown = float(here @ told)
-            spread += float(abs(((here * told) @ point.field.finds) - shown * _shares(point)).sum())
+            shown = here * told
+            spread += float(abs(shown @ point.field.finds - shown.sum() * shares).sum())
         if spread > NEGLIGIBLE:
             yield check, spread
-
-
-def _shares(point: Point) -> Floats:
-    here = point.weight * (point.alive - point.field.never)
-    shares: Floats = here @ point.field.finds / max(float(here.sum()), 1e-300)
-    return shares
 
 
 def doubt(point: Point) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -78,7 +78,13 @@ def next_check(case: Case, ranking: Ranking) -> NextCheck | None:
     """
     left = offered(case)
     search = next_checks(
-        case.network, case.told, left, case.joints, case.open_now, about=case.about
+        case.network,
+        case.told,
+        left,
+        case.joints,
+        case.open_now,
+        about=case.about,
+        found=_found(case),
     )
     if search.offers:
         first = search.offers[0]
@@ -117,13 +123,27 @@ def _tied(case: Case) -> set[str]:
 
 def _settled(case: Case) -> set[str]:
     """The causes that were looked at: a finding that shows them, and them alone, is known."""
+    return {cause for _, causes in _looked_at(case) for cause in causes}
+
+
+def _found(case: Case) -> set[str]:
+    """The causes that were looked at and are there."""
+    shown = pose(case.network, case.told).shown
     return {
         cause
-        for check in case.checks.values()
-        for key in case.told.findings.keys() & check.gives
-        if set(case.network.findings[key].weights) <= set(check.confirms)
-        for cause in case.network.findings[key].weights
+        for key, causes in _looked_at(case)
+        if len(causes) == 1 and key in shown and shown[key].if_so > shown[key].if_not
+        for cause in causes
     }
+
+
+def _looked_at(case: Case) -> Iterator[tuple[str, set[str]]]:
+    """The findings known that show causes which a check settles, and them alone; the causes."""
+    for check in case.checks.values():
+        for key in case.told.findings.keys() & check.gives:
+            causes = set(case.network.findings[key].weights)
+            if causes <= set(check.confirms):
+                yield key, causes
 
 
 def read_case(raw: bytes) -> Case:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from math import erf, sqrt
 from typing import TYPE_CHECKING
 
 from shimstock.trade.faults.ahead import Field, Point
 from shimstock.trade.faults.network import Check, Finding, Network, Told
-from shimstock.trade.faults.posed import pose
+from shimstock.trade.faults.posed import Shown, pose
 from shimstock.trade.faults.possible import Possible
 
 if TYPE_CHECKING:
@@ -18,6 +18,9 @@ AT_LEAST = 0.01
 """Minutes that a check is taken to last at least, so that there is a chance for each minute."""
 TOLD_AT_ONCE = 3
 """Of a check that tells more findings than this, only so many are looked ahead over."""
+AS_GOOD = 0.5
+"""How often a cause that is there and could have brought on what was seen ends the search, though
+another brought it on: nobody can tell the two apart before it is put right. From our own games."""
 
 
 def start(
@@ -28,11 +31,12 @@ def start(
     joints: Mapping[str, float],
     open_now: frozenset[str],
     about: Collection[str] | None = None,
+    found: Collection[str] = (),
 ) -> Point:
-    """The point at which a search stands before the next check; about: as in `brought_on`."""
+    """The point at which a search stands before the next check; about, found: as in `sought`."""
     import numpy as np
 
-    brought = brought_on(network, told, machines, about)
+    brought = sought(network, told, machines, about, found)
     names = list(joints)
     field = Field(
         finds=_columns([_finds(network, machines, brought, each) for each in checks.values()]),
@@ -52,31 +56,82 @@ def start(
     )
 
 
+def sought(
+    network: Network,
+    told: Told,
+    machines: Possible,
+    about: Collection[str] | None = None,
+    found: Collection[str] = (),
+) -> dict[str, Floats]:
+    """For each cause not settled, the chance in each machine that finding it ends the search.
+
+    about: as in `brought_on`. found: causes that a check showed, beside those told as confirmed.
+    Where one of them could have brought on what was seen and the search goes on all the same, only
+    what did bring it on ends it.
+    """
+    brought = brought_on(network, told, machines, about)
+    could = {
+        cause: machines.there[:, machines.causes.index(cause)] * (1 - unshown)
+        for cause, unshown in _unshown(network, told, machines, about).items()
+    }
+    confirmed = {cause for cause, there in told.causes.items() if there}
+    if could.keys() & confirmed.union(found):
+        return brought
+    return {
+        cause: (1 - AS_GOOD) * did + AS_GOOD * could.get(cause, 0.0)
+        for cause, did in brought.items()
+    }
+
+
 def brought_on(
     network: Network, told: Told, machines: Possible, about: Collection[str] | None = None
 ) -> dict[str, Floats]:
     """For each cause not settled, the chance in each machine that it brought on what was seen.
 
-    A cause that happens to be there, and not for what was seen, is not what is looked for. about:
-    the findings whose causes are looked for; without it, all that were seen.
+    about: the findings whose causes are looked for; without it, all that were seen.
     """
     import numpy as np
 
-    posed = pose(network, told)
-    found = {}
-    for column, cause in enumerate(machines.causes):
-        if cause in told.causes:
-            continue
-        not_it: Floats = np.ones(len(machines.weight))
-        for key, shown in posed.shown.items():
-            asked = about is None or key in about
-            if asked and shown.if_so > shown.if_not and cause in shown.weights:
-                shows = np.maximum(1 - machines.quiet(shown.leak, shown.weights), 1e-300)
-                so = shown.if_so * shows
-                truly = so / (so + shown.if_not * (1 - shows))  # 1 where it was plainly seen
-                not_it *= 1 - np.minimum(shown.weights[cause] / shows, 1) * truly
-        found[cause] = machines.there[:, column] * (1 - not_it)
-    return found
+    not_it: dict[str, Floats] = {
+        cause: np.ones(len(machines.weight))
+        for cause in machines.causes
+        if cause not in told.causes
+    }
+    for shown, shows, truly in _seen(network, told, machines, about):
+        for cause in not_it.keys() & shown.weights.keys():
+            not_it[cause] *= 1 - np.minimum(shown.weights[cause] / shows, 1) * truly
+    return {
+        cause: machines.there[:, machines.causes.index(cause)] * (1 - each)
+        for cause, each in not_it.items()
+    }
+
+
+def _unshown(
+    network: Network, told: Told, machines: Possible, about: Collection[str] | None
+) -> dict[str, Floats]:
+    """By cause, the chance in each machine that nothing shows that it could have brought on."""
+    unshown: dict[str, Floats] = {}
+    for shown, _, truly in _seen(network, told, machines, about):
+        for cause, weight in shown.weights.items():
+            if weight and cause in machines.causes:
+                unshown[cause] = unshown.get(cause, 1.0) * (1 - truly)
+    return unshown
+
+
+def _seen(
+    network: Network, told: Told, machines: Possible, about: Collection[str] | None
+) -> Iterator[tuple[Shown, Floats, Floats]]:
+    """What was seen and is asked about, and in each machine its chance to show, before and after.
+
+    After: with what was told of it, which for a number is less than 1.
+    """
+    import numpy as np
+
+    for key, shown in pose(network, told).shown.items():
+        if shown.if_so > shown.if_not and (about is None or key in about):
+            shows = np.maximum(1 - machines.quiet(shown.leak, shown.weights), 1e-300)
+            so = shown.if_so * shows
+            yield shown, shows, so / (so + shown.if_not * (1 - shows))
 
 
 def _columns(columns: list[Floats]) -> Floats:

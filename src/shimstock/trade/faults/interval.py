@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from math import log
 from typing import TYPE_CHECKING, Any
@@ -58,10 +58,12 @@ def intervals(
     import numpy as np
 
     raised = rank(network, told).raised
-    books = min(BOOKS, ROOM // max(plan(pose(network, told)).cells, 1))
+    order = plan(pose(network, told))
+    books = min(BOOKS, ROOM // max(order.cells, 1))
     if not raised or books < FEWEST:
         return {}
-    drawn = pose(_drawn(network, looked or {}, books), told)
+    causes = (network.causes.keys() - set(order.alone)) | set(raised)
+    drawn = pose(_drawn(network, looked or {}, books, causes, told.findings), told)
     chances, _, _ = carried(drawn, plan(drawn), np.ones(books))
     found = {}
     for cause in raised:
@@ -70,21 +72,28 @@ def intervals(
     return found
 
 
-def _drawn(network: Network, looked: Mapping[str, int], books: int) -> Network:
+def _drawn(
+    network: Network,
+    looked: Mapping[str, int],
+    books: int,
+    causes: Container[str],
+    findings: Container[str],
+) -> Network:
     """As many books as were asked for, in one: each number is a row with its value in each book.
 
+    causes, findings: those that are drawn; the others have no say in what is asked, and stay.
     All that is done with the numbers of a network is done with such rows as well; putting what was
     told into it uses it up, since rows are changed in place.
     """
-    causes: dict[str, Any] = {
-        cause: _prior(prior, looked.get(cause, 0), _random(n))[:books]
+    priors: dict[str, Any] = {
+        cause: _prior(prior, looked.get(cause, 0), _random(n))[:books] if cause in causes else prior
         for n, (cause, prior) in enumerate(network.causes.items())
     }
-    findings = {
-        key: _finding(each, _random(len(causes) + n), books)
+    drawn = {
+        key: _finding(each, _random(len(priors) + n), books) if key in findings else each
         for n, (key, each) in enumerate(network.findings.items())
     }
-    return Network(causes, findings, network.exclusive)
+    return Network(priors, drawn, network.exclusive)
 
 
 def _random(n: int) -> np.random.Generator:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import replace
 
 from shimstock.trade.faults.network import Check, Finding, Network, Spread, Told
 from shimstock.trade.machine.book import Book, Cause, Figure, Sign
@@ -45,6 +46,18 @@ def checks_of(book: Book) -> dict[str, Check]:
                 engine=_turns(sign.when, sign.dangers),
             )
     return found
+
+
+def standing_of(book: Book, key: str, check: Check) -> Check | None:
+    """The check of a cause as it is done with the engine standing; None where that shows nothing.
+
+    key: of the check, as `checks_of` has it.
+    """
+    cause = book.causes.get(key.removeprefix(CAUSE))
+    if cause is None or cause.check.standing is None:
+        return None
+    standing = cause.check.standing
+    return replace(check, needs=standing.needs, dangers=standing.dangers, engine=False)
 
 
 def openings_of(book: Book) -> dict[str, Check]:

@@ -75,12 +75,14 @@ def next_checks(
     open_now: frozenset[str] = frozenset(),
     free: Iterable[str] = (),
     about: Collection[str] | None = None,
+    found: Collection[str] = (),
 ) -> Search:
     """Say which check comes next, by expected minutes until a cause of what was seen is found.
 
     joints: minutes to open each. open_now: joints that stand open and cost nothing. free: signs
     that cost nothing to look for. about: the findings whose causes are looked for, where others
-    were seen too that belong to another search; without it, all that were seen.
+    were seen too that belong to another search; without it, all that were seen. found: causes
+    that a check showed and that are not told as confirmed.
     Raises CannotBe as `rank` does.
     Source: expected value of one or two checks over the order by chance per minute, which is best
     where checks are independent: Heckerman, Breese and Rommelse 1995.
@@ -92,7 +94,7 @@ def next_checks(
     if not left or not any(said is not False for said in told.findings.values()):
         return Search()
     machines = possible(pose(network, told))
-    point = start(network, told, machines, left, joints, open_now, about)
+    point = start(network, told, machines, left, joints, open_now, about, found)
     if point.chance <= 0:
         return Search()
     offers = _offers(point, list(left), list(joints))

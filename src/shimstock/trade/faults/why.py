@@ -9,6 +9,7 @@ from math import inf, log
 from shimstock.trade.faults.network import CannotBe, Network, Told
 from shimstock.trade.faults.posed import pose
 from shimstock.trade.faults.ranking import AT_ITS_PRIOR, Ranking, rank
+from shimstock.trade.faults.side_by_side import chances_of_each
 
 STRONGLY, PLAINLY = 10.0, 3.0
 """From these factors on the odds something speaks strongly, or simply, for or against a cause.
@@ -120,7 +121,9 @@ def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
         if cause not in network.causes:
             raise CannotBe(f"there is no cause {cause!r} here")
     whole = rank(network, told)
-    without = [(key, is_cause, _ranked(network, less)) for key, is_cause, less in _one_less(told)]
+    shown = _shown(network, told)
+    one_less = list(_one_less(told))
+    ranked = _each_ranked(network, [less for _, _, less in one_less])
     found = {}
     for cause in causes:
         speaks = [
@@ -130,11 +133,11 @@ def whys(network: Network, told: Told, causes: Iterable[str]) -> dict[str, Why]:
                 is_cause=is_cause,
                 factor=_odds(whole, cause) / _odds(less, cause) if less else 1 / SURE,
                 direct=not is_cause and cause in _brought_on_by(network, key),
-                explains=_explains(network, told, key, is_cause, cause),
+                explains=_explains(network, shown, key, is_cause, cause),
                 excludes=is_cause and _exclude(network, key, cause),
                 settles=is_cause and key == cause,
             )
-            for key, is_cause, less in without
+            for (key, is_cause, _), less in zip(one_less, ranked, strict=True)
         ]
         speaks.sort(key=lambda each: (-abs(log(each.factor)), each.told))
         found[cause] = Why(cause, network.causes[cause], whole.chances[cause], tuple(speaks))
@@ -188,16 +191,22 @@ def what_would_change(
     first = _first(now, suspects)
     if not first:
         return ()
-    cleared = _ranked(network, replace(told, causes={**told.causes, first: False}))
+    asked = [key for key in askable if key not in told.findings]
+    if unknown := [key for key in asked if key not in network.findings]:
+        raise CannotBe(f"there is no finding {unknown[0]!r} here")
+    cleared, *looked_at = _each_ranked(
+        network,
+        [
+            replace(told, causes={**told.causes, first: False}),
+            *(_with(told, key, seen) for key in asked for seen in (True, False)),
+        ],
+    )
     found = []
     if cleared:
         chance = 1 - now.chances[first]
         found.append(Change(first, True, False, chance, _first(cleared, suspects - {first})))
-    for key in askable:
-        if key not in network.findings:
-            raise CannotBe(f"there is no finding {key!r} here")
-        if key not in told.findings:
-            found += _if_looked_at(network, told, now, key, suspects)
+    for key, seen, not_seen in zip(asked, looked_at[::2], looked_at[1::2], strict=True):
+        found += _if_looked_at(now, key, {True: seen, False: not_seen}, suspects)
     return tuple(sorted(found, key=lambda each: (-each.chance, each.asked, each.seen)))
 
 
@@ -211,6 +220,24 @@ def _one_less(told: Told) -> Iterator[tuple[str, bool, Told]]:
         yield key, True, replace(told, causes=settled)
 
 
+def _with(told: Told, key: str, seen: bool) -> Told:
+    return replace(told, findings={**told.findings, key: seen})
+
+
+def _each_ranked(network: Network, told: list[Told]) -> list[Ranking | None]:
+    """The ranking of each of several things told; None for what cannot be.
+
+    Worked out side by side where there is room for it; then the causes are in no order.
+    """
+    at_once = chances_of_each(network, told)
+    if at_once is None:
+        return [_ranked(network, each) for each in told]
+    return [
+        Ranking({cause: float(rows[n]) for cause, rows in at_once.items()}, network.causes)
+        for n in range(len(told))
+    ]
+
+
 def _said(told: Told, key: str, is_cause: bool) -> bool | float:
     return told.causes[key] if is_cause else told.findings[key]
 
@@ -221,18 +248,23 @@ def _odds(ranking: Ranking, cause: str) -> float:
     return chance / (1 - chance)
 
 
+def _shown(network: Network, told: Told) -> dict[str, set[str]]:
+    """The findings that were seen, each with the causes that bring it on."""
+    shown = pose(network, told).shown
+    return {
+        key: _brought_on_by(network, key) for key, seen in shown.items() if seen.if_so > seen.if_not
+    }
+
+
 def _explains(
-    network: Network, told: Told, key: str, is_cause: bool, cause: str
+    network: Network, shown: Mapping[str, set[str]], key: str, is_cause: bool, cause: str
 ) -> tuple[str, ...]:
     """The findings seen that a cause would explain, and with it the cause told or pointed to."""
     others = {key} if is_cause else _brought_on_by(network, key)
-    shown = pose(network, told).shown
     return tuple(
         name
-        for name, seen in shown.items()
-        if seen.if_so > seen.if_not and name != key
-        if cause in _brought_on_by(network, name)
-        if (others - {cause}) & _brought_on_by(network, name)
+        for name, brought in shown.items()
+        if name != key and cause in brought and (others - {cause}) & brought
     )
 
 
@@ -260,27 +292,25 @@ def _how(speaks: Speaks) -> str:
 
 def suspected(network: Network, told: Told, about: Collection[str] | None = None) -> frozenset[str]:
     """The causes not settled that would explain something that was seen; about: of it alone."""
-    shown = pose(network, told).shown
-    seen = [key for key, each in shown.items() if each.if_so > each.if_not]
-    seen = seen if about is None else [key for key in seen if key in about]
-    found = {cause for key in seen for cause in _brought_on_by(network, key)}
-    return frozenset(found - set(told.causes))
+    shown = _shown(network, told)
+    seen = [causes for key, causes in shown.items() if about is None or key in about]
+    return frozenset(set().union(*seen) - set(told.causes))
 
 
 def _first(ranking: Ranking, suspects: frozenset[str]) -> str:
-    """The likeliest suspect, if anything speaks for it."""
-    return next((cause for cause in ranking.raised if cause in suspects), "")
+    """The likeliest suspect, if anything speaks for it; of those as likely, by name."""
+    raised = (cause for cause in suspects if ranking.is_raised(cause))
+    return min(raised, key=lambda cause: (-round(ranking.chances[cause], 12), cause), default="")
 
 
 def _if_looked_at(
-    network: Network, told: Told, now: Ranking, key: str, suspects: frozenset[str]
+    now: Ranking, key: str, results: Mapping[bool, Ranking | None], suspects: frozenset[str]
 ) -> Iterator[Change]:
-    """The results of looking at a finding that put another cause first."""
+    """The results of looking at a finding that put another cause first.
+
+    results: the ranking if it is seen, and if it is not; None where that cannot be.
+    """
     first = _first(now, suspects)
-    results = {
-        seen: _ranked(network, replace(told, findings={**told.findings, key: seen}))
-        for seen in (True, False)
-    }
     for seen, then in results.items():
         other = results[not seen]
         if then and _overtaken(first, then, suspects):

@@ -8,7 +8,7 @@ from difflib import get_close_matches
 
 from shimstock.trade.machine.book import Book, Datum, Figure, Joint, Train
 from shimstock.trade.machine.data import KNOWN, PLAIN, WORDS
-from shimstock.trade.machine.faults import Check, Sign
+from shimstock.trade.machine.faults import Cause, Check, Sign
 from shimstock.trade.machine.sheet import Path
 from shimstock.trade.machine.texts import same_kind
 from shimstock.trade.numbers.quantity import kind
@@ -17,6 +17,9 @@ Finding = tuple[Path, str, str, str]
 """Where, what stands there, what is wrong, what would do."""
 Named = Mapping[str, frozenset[str]]
 """Every name written in each section, readable or not."""
+
+_MOVING = frozenset({"running", "driving"})
+"""Danger words of a machine that is not standing."""
 
 _SLUG = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 
@@ -272,6 +275,37 @@ def _causes(book: Book, named: Named) -> Iterator[Finding]:
             if other == key:
                 wrong, would = "excludes itself", "name another cause, or take the line out"
                 yield ((*here, "never-with"), other, wrong, would)
+        yield from _standing((*here, "check"), cause.check, book)
+        yield from _forbids(here, cause, book, named)
+
+
+def _standing(here: Path, check: Check, book: Book) -> Iterator[Finding]:
+    if check.standing is None:
+        return
+    path: Path = (*here, "standing")
+    yield from _dangers((*path, "dangers"), check.standing.dangers, book)
+    if check.when is None:
+        would = "take it out, or say 'when: running' or 'cranking'"
+        yield (path, "", "is asked of a check that is done standing as it is", would)
+    for word in sorted(_MOVING.intersection(check.standing.dangers)):
+        yield ((*path, "dangers"), word, "is no danger of an engine that stands", "take it out")
+
+
+def _forbids(here: Path, entry: Cause | Sign, book: Book, named: Named) -> Iterator[Finding]:
+    """What is forbidden until a cause is cleared must leave a way to clear it."""
+    if entry.forbids is None:
+        return
+    path: Path = (*here, "forbids", "until")
+    for cause in entry.forbids.until:
+        yield from _missing(path, cause, "causes", named["causes"])
+        if cause == here[-1]:
+            yield (path, cause, "waits for itself", "name another cause, or take the line out")
+        elif isinstance(entry, Sign) and cause in book.causes and cause not in entry.causes:
+            would = "one of its causes would do"
+            yield (path, cause, "does not bring this sign on, so nobody would look for it", would)
+        elif (other := book.causes.get(cause)) and other.check.when and not other.check.standing:
+            would = "give that check 'standing', or take the line out"
+            yield (path, cause, "cannot be cleared while the engine must not turn", would)
 
 
 def _dangers(path: Path, words: Iterable[str], book: Book) -> Iterator[Finding]:
@@ -327,6 +361,7 @@ def _signs(book: Book, named: Named) -> Iterator[Finding]:
             yield from _missing((*here, "open"), joint, "joints", named["joints"])
         yield from _closed(here, sign, named)
         yield from _dangers((*here, "dangers"), sign.dangers, book)
+        yield from _forbids(here, sign, book, named)
 
 
 def _chance(path: Path, chance: float, how: str, example: str) -> Iterator[Finding]:

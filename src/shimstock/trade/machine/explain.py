@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from difflib import get_close_matches
-from typing import Any
+from typing import Any, get_args
 
 from pydantic import ValidationError
 
@@ -109,7 +109,7 @@ def _in_words(each: Any, model: type[Entry]) -> tuple[str, str]:
     field = str(each["loc"][-1]) if each["loc"] else ""
     match each["type"]:
         case "extra_forbidden":
-            return "no such field here", nearest(field, fields_of(model))
+            return "no such field here", _in_its_place(field, model)
         case "missing":
             return "is missing", f"a line '{field}: ...' would do"
         case "enum" | "literal_error":
@@ -131,9 +131,26 @@ def fields_of(model: type[Entry]) -> list[str]:
     return sorted(each.alias or key for key, each in model.model_fields.items())
 
 
+def _in_its_place(field: str, model: type[Entry]) -> str:
+    """Below which field one belongs that stands too far out, or which was probably meant."""
+    for key, each in model.model_fields.items():
+        for within in _models_in(each.annotation):
+            if field in fields_of(within):
+                below = each.alias or key
+                return f"it stands below {below!r}, as {below}: {{{field}: ...}}"
+    return nearest(field, fields_of(model))
+
+
+def _models_in(annotation: Any) -> Iterator[type[Entry]]:
+    if isinstance(annotation, type) and issubclass(annotation, Entry):
+        yield annotation
+    for each in get_args(annotation):
+        yield from _models_in(each)
+
+
 def nearest(word: str, known: list[str]) -> str:
     """The known word that was probably meant, or all of them."""
-    near = get_close_matches(word, known, n=1, cutoff=0.6)
+    near = get_close_matches(word, known, n=1, cutoff=0.7)
     return f"did you mean {near[0]!r}?" if near else f"known are {', '.join(known)}"
 
 

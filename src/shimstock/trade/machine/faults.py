@@ -16,6 +16,26 @@ STRENGTHS = {"strong": 0.8, "medium": 0.4, "weak": 0.1}
 """How often a cause that is there brings on the sign. Experience, no source."""
 
 
+class Standing(Entry):
+    """How the same is looked at where the engine must not turn, or cannot."""
+
+    do: str
+    points_to: str | None = None
+    points_away: str | None = None
+    needs: Names = ()
+    dangers: Names = Field((), description="Danger words that call up cautions.")
+
+
+class Forbids(Entry):
+    """That the engine must not run, or not turn at all, while something is so."""
+
+    engine: Literal["running", "turning"] = Field(
+        description="What must not be: running, or turning, which cranking is too."
+    )
+    why: str = Field(description="What it would do.")
+    until: Names = Field((), description="Causes after which it may, once they are cleared.")
+
+
 class Check(Entry):
     """How a cause is checked."""
 
@@ -28,6 +48,9 @@ class Check(Entry):
     dangers: Names = Field((), description="Danger words that call up cautions.")
     when: Literal["cranking", "running"] | None = Field(
         None, description="The engine must turn, or run, for it."
+    )
+    standing: Standing | None = Field(
+        None, description="What can be looked at instead with the engine standing."
     )
 
 
@@ -48,6 +71,7 @@ class Cause(Entry):
         (), description="Figures that prove it beyond their limit, and clear nothing within it."
     )
     never_with: Names = Field((), description="Causes that cannot be there beside this one.")
+    forbids: Forbids | None = Field(None, description="What must not be done while it is there.")
     page: int | str | None = Field(None, description="Where the prior is from; else a stand-in.")
 
     @property
@@ -67,6 +91,7 @@ class Sign(Entry):
     name: str
     mark: str | None = None
     said: str | None = Field(None, description="How a person says it.")
+    also_said: Names = Field((), description="Other everyday words that it is found by.")
     where: str | None = Field(None, description="The part at which it shows.")
     when: Literal["cranking", "running", "turning"] | None = Field(
         None,
@@ -83,6 +108,7 @@ class Sign(Entry):
     closed: Names = Field((), description="Joints that must be closed for it to show.")
     needs: Names = Field((), description="What must be at hand to look: a gauge, a meter.")
     dangers: Names = Field((), description="Danger words that call up cautions.")
+    forbids: Forbids | None = Field(None, description="What must not be done while it is seen.")
     page: int | str | None = Field(None, description="Where its weights are from; else stand-ins.")
 
     @property

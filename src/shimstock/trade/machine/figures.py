@@ -97,6 +97,7 @@ class Figure(Entry):
         None, description="What of the machine's data a reading of it stands for: bore."
     )
     page: int | str | None = Field(None, description="Page of the maker's book.")
+    words: Names = Field((), description="Other words that it is looked for by: tappet gap.")
 
     @model_validator(mode="before")
     @classmethod

@@ -107,6 +107,7 @@ class Joint(Entry):
     seal_inside_first: bool = Field(False, description="Cannot be reached again without halves.")
     settles: tuple[Settles, ...] = ()
     to_run: bool = Field(False, description="While it is open the engine can neither turn nor run.")
+    words: Names = Field((), description="Other words that it is looked for by: valve cover.")
     note: str | None = None
 
     @cached_property

@@ -46,6 +46,38 @@ def lay_over(base: Sheet, over: Sheet) -> Sheet:
     return Sheet(data, (*over.layers, *base.layers), tuple(problems))
 
 
+def difference(base: dict[str, Any], now: dict[str, Any]) -> dict[str, Any]:
+    """What a sheet must say to make of a starter, laid over it, what stands now.
+
+    base, now: plain values of the two.
+
+    >>> difference({"parts": {"a": {"count": 2}, "b": {}}}, {"parts": {"a": {"name": "A"}}})
+    {'parts': {'a': {'name': 'A', 'count': None}, 'b': None}}
+    """
+    changed: dict[str, Any] = {}
+    for key in [*now, *(key for key in base if key not in now)]:
+        old, new = base.get(key), now.get(key)
+        if key in _SECTIONS and isinstance(old, dict) and isinstance(new, dict):
+            if found := _changed(old, new, (key,)):
+                changed[key] = found
+        elif old != new:
+            changed[key] = new
+    return changed
+
+
+def _changed(base: dict[str, Any], now: dict[str, Any], path: Path) -> dict[str, Any]:
+    found: dict[str, Any] = {}
+    for key in [*now, *(key for key in base if key not in now)]:
+        old, new, here = base.get(key), now.get(key), (*path, key)
+        if old == new and (key in base) == (key in now):
+            continue
+        if isinstance(old, dict) and isinstance(new, dict) and _goes_into(here):
+            found[key] = _changed(old, new, here)
+        else:
+            found[key] = new
+    return found
+
+
 def _entries(
     base: dict[str, Any], given: dict[str, Any], path: Path, over: Sheet, problems: list[Problem]
 ) -> dict[str, Any]:

@@ -24,6 +24,7 @@ class Part(Entry):
     wear: bool = Field(False, description="Worth measuring.")
     core: bool = Field(False, description="The old one is usually wanted back.")
     sent_out: bool = Field(False, description="Usually sent out for work.")
+    words: Names = Field((), description="Other words that it is looked for by: big end, conrod.")
     heavy: bool = Field(False, description="Two people or a hoist.")
 
     @property

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from functools import lru_cache
 from itertools import chain
 from typing import Any, NamedTuple
 
@@ -60,7 +61,7 @@ def read_book(
     Raises BookErrors with every problem found: file, line, what stands there, what would do.
     """
     starters = _Starters(starter, names)
-    sheet = _with_starters(read_sheet(text, name), name, starters, seen=(name,))
+    sheet = _with_starters(_sheet(text, name), name, starters, seen=(name,))
     problems: list[Problem] = list(sheet.problems)
     entries = {
         section: _section(section, model, sheet, name, problems)
@@ -105,8 +106,13 @@ def _with_starters(sheet: Sheet, name: str, starters: _Starters, seen: tuple[str
         extends = Problem(file, line, "extends", str(base_name), wrong, would)
         raise BookErrors([*sheet.problems, extends])
     file = f"{base_name}.yaml"
-    base = read_sheet(starters.text(base_name), file)
+    base = _sheet(starters.text(base_name), file)
     return lay_over(_with_starters(base, file, starters, (*seen, base_name)), sheet)
+
+
+@lru_cache(maxsize=16)  # a starter is long, and lies below every book of its kind
+def _sheet(text: str, file: str) -> Sheet:
+    return read_sheet(text, file)
 
 
 def _section(

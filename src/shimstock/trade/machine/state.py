@@ -8,7 +8,15 @@ from datetime import date
 from functools import cached_property
 
 from shimstock.trade.machine.book import Book
-from shimstock.trade.machine.words import OPEN_WORDS, JointWord, PartWord, Stage, Verdict
+from shimstock.trade.machine.words import (
+    OPEN_WORDS,
+    TOLD_APART,
+    TOO_MUCH,
+    JointWord,
+    PartWord,
+    Stage,
+    Verdict,
+)
 
 PieceKey = tuple[str, str]
 """A part's name in the book and which piece of it ("" where there is only one)."""
@@ -56,6 +64,21 @@ class VerdictNow:
     says: str = ""
     accepted: str = ""
 
+    @property
+    def too_much_in_all(self) -> bool:
+        """Whether it is the play of a whole chain, proven over its limit."""
+        return self.verdict is Verdict.BORDERLINE and TOO_MUCH in self.says
+
+    @property
+    def word(self) -> str:
+        """The verdict in a word."""
+        return TOO_MUCH if self.too_much_in_all else self.verdict.value
+
+    @property
+    def told_apart(self) -> bool:
+        """Whether it is such a play, of which every link is known by itself."""
+        return self.too_much_in_all and TOLD_APART in self.says
+
 
 @dataclass(frozen=True)
 class Answer:
@@ -67,6 +90,24 @@ class Answer:
     reason: str = ""
 
 
+@dataclass(frozen=True)
+class SearchNow:
+    """A search for a fault that goes on, or has left something standing.
+
+    about: in a person's words. found: causes that are there and not put right, by key. seen: signs
+    that were seen; none where the search ended with what it was after. cleared: causes that are not
+    there, or are put right.
+    """
+
+    number: int
+    about: str
+    on: date
+    goes_on: bool = True
+    found: tuple[str, ...] = ()
+    seen: tuple[str, ...] = ()
+    cleared: tuple[str, ...] = ()
+
+
 FigureKey = tuple[str, str, Stage]
 """A figure's name, which piece, and whether as found or as finished."""
 
@@ -76,7 +117,7 @@ AS_MADE = PieceNow()
 
 @dataclass(frozen=True)
 class MachineNow:
-    """A machine made to a book: what is open, off, read and answered today."""
+    """A machine made to a book: what is open, off, read, answered and sought today."""
 
     book: Book
     today: date
@@ -85,6 +126,7 @@ class MachineNow:
     verdicts: Mapping[FigureKey, VerdictNow] = field(default_factory=dict)
     answers: Mapping[str, Answer] = field(default_factory=dict)
     passed: frozenset[str] = frozenset()
+    searches: tuple[SearchNow, ...] = ()
 
     def joint(self, key: str) -> JointNow:
         """A joint's present state; undisturbed where nobody has touched it."""

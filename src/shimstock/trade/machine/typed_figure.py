@@ -43,6 +43,10 @@ def understood(figure: Figure, typed: Typed) -> dict[str, Any]:
         meant, written = read[name](figure, text.strip())
         if _gist(meant) != _gist(now[name]):
             changed[name] = written
+    left = {"new": figure.new, "limit": figure.limit} | changed
+    if changed and figure.unit is None and not left["new"] and not left["limit"]:
+        was = " and ".join(each for each in (as_typed(figure)[n] for n in ("new", "limit")) if each)
+        raise NotUnderstood("", f"as new and as limit leaves no figure of {figure.name}", (was,))
     return changed
 
 

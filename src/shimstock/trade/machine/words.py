@@ -13,6 +13,13 @@ class Verdict(StrEnum):
     NOT_MEASURED = "not measured"
 
 
+TOO_MUCH = "too much in all"
+"""Said of the play of a whole chain that is proven over its limit: no part of it is called worn."""
+
+TOLD_APART = "each of its places is told from the others"
+"""Said with it once holding or reading has parted every link: each then stands for itself."""
+
+
 class Stage(StrEnum):
     """When a reading was taken: before the work, or after it."""
 

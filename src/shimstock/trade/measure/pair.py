@@ -9,8 +9,9 @@ from shimstock.trade.machine.book import Figure
 from shimstock.trade.machine.words import Verdict
 from shimstock.trade.measure.judge import Judged, judge
 from shimstock.trade.measure.measured import Measured
-from shimstock.trade.measure.words import decimals_worth, percent
+from shimstock.trade.measure.words import decimals_worth
 from shimstock.trade.numbers.limits import Limit, Range
+from shimstock.trade.numbers.percent import percent
 from shimstock.trade.numbers.quantity import show
 from shimstock.trade.numbers.uncertainty import Component, combine, of_difference
 from shimstock.trade.numbers.working import Working

@@ -71,7 +71,11 @@ def _plain(
             if (key, piece) not in settled and (judged := verdicts.latest(key, piece)) is not None
         }
         outside = {p: j for p, j in latest.items() if j.verdict is Verdict.WORN_OUT}
-        doubtful = {p: j for p, j in latest.items() if j.verdict is Verdict.BORDERLINE}
+        doubtful = {
+            p: j
+            for p, j in latest.items()
+            if j.verdict is Verdict.BORDERLINE and not (j.beyond and not j.settles)
+        }  # not the play of a chain that was told apart: its links say what to do
         if outside:
             yield _put_right(book, key, figure, outside)
         if doubtful:

@@ -11,6 +11,7 @@ from shimstock.trade.measure.bore import mean
 from shimstock.trade.measure.chain.of_book import chain_play
 from shimstock.trade.measure.chain.ways import Ways
 from shimstock.trade.measure.gasket_share import DOUBTFUL, GasketShare, explained, gasket_shares
+from shimstock.trade.measure.in_all import as_a_sum
 from shimstock.trade.measure.judge import Judged, judge
 from shimstock.trade.measure.measured import Measured
 from shimstock.trade.measure.play import play
@@ -18,7 +19,6 @@ from shimstock.trade.measure.predicted import when_put_right
 from shimstock.trade.measure.reading import Reading
 from shimstock.trade.measure.tip import Tip, gauge_of, holds
 from shimstock.trade.measure.train_found import LinkFound, TrainFound
-from shimstock.trade.measure.verdicts import as_a_sum
 from shimstock.trade.numbers.quantity import convert, parse, show
 
 __all__ = ["LinkFound", "TrainFound", "rock"]

@@ -2,24 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from shimstock.trade.machine.book import Book, Figure, Train
+from shimstock.trade.machine.book import Book, Figure
 from shimstock.trade.machine.state import FigureKey, VerdictNow
-from shimstock.trade.machine.words import Stage, Verdict
+from shimstock.trade.machine.words import Stage
 from shimstock.trade.measure.at_size import at_size
 from shimstock.trade.measure.bore import at_place, largest, mean, out_of_round, smallest, taper
 from shimstock.trade.measure.clearance import clearance
+from shimstock.trade.measure.in_all import as_a_sum, parted_by
 from shimstock.trade.measure.judge import Judged, judge, margin
 from shimstock.trade.measure.measured import Measured
-from shimstock.trade.measure.named import listed
 from shimstock.trade.measure.pair import TOGETHER, compare
 from shimstock.trade.measure.reading import Reading
-from shimstock.trade.numbers.working import Working
-
-HOLD_EACH = "Hold one shaft after another and read again: what goes away belongs behind it"
-"""What settles where the play of a train is."""
 
 Readings = Mapping[FigureKey, Reading]
 
@@ -88,7 +84,7 @@ def verdicts(book: Book, readings: Readings, only: Collection[str] | None = None
     """
     figures = {key: each for key, each in book.measures.items() if only is None or key in only}
     measured = dict(_all_measured(book, figures, readings))
-    judged = {key: _judged(book, key, value, readings.get(key)) for key, value in measured.items()}
+    judged = {key: _judged(book, key, value, readings) for key, value in measured.items()}
     for figure_key, figure in figures.items():
         for stage in Stage:
             several = _several(book, figure_key, readings, measured, stage)
@@ -217,9 +213,9 @@ def _source(book: Book, key: str, readings: Readings, piece: str, stage: Stage) 
     return readings.get((key, "", stage)) if theirs == ("",) else None
 
 
-def _judged(book: Book, key: FigureKey, value: Measured, reading: Reading | None) -> Judged:
+def _judged(book: Book, key: FigureKey, value: Measured, readings: Readings) -> Judged:
     figure_key, piece, stage = key
-    figure = book.measures[figure_key]
+    figure, reading = book.measures[figure_key], readings.get(key)
     judged = judge(
         figure_key,
         at_size(figure, reading, stage) if reading else figure,
@@ -234,49 +230,12 @@ def _judged(book: Book, key: FigureKey, value: Measured, reading: Reading | None
     if not judged.beyond or _adjusted(book, figure_key):
         return judged
     train = next((each for each in book.trains.values() if each.figure == figure_key), None)
-    return as_a_sum(train, judged) if train else judged
+    return as_a_sum(train, judged, parted_by(book, train, readings, stage)) if train else judged
 
 
 def _adjusted(book: Book, figure: str) -> bool:
     """Whether a figure is the play of a whole train that adjusting takes up."""
     return any(each.adjusted for each in book.trains.values() if each.figure == figure)
-
-
-def as_a_sum(train: Train, judged: Judged, parted: Collection[str] = ()) -> Judged:
-    """A verdict on the play of a whole train, which by itself never calls a part worn.
-
-    parted: names of the links that holding or reading tells from the others.
-    """
-    names = [link.name for link in train.links]
-    says = judged.says.replace(str(Verdict.WORN_OUT), "too much in all")
-    alone = f"It is the play of {', '.join(names)} together: by itself it calls none of them worn."
-    return replace(
-        judged,
-        how=lambda: _with_note(judged.working, alone),
-        verdict=Verdict.BORDERLINE,
-        says=f"{says}; {_where_it_is(names, parted)}",
-        settles="" if parted and {*names} <= {*parted} else HOLD_EACH,
-    )
-
-
-def _where_it_is(names: Sequence[str], parted: Collection[str]) -> str:
-    """What is known of where the play of a train is: of all its links, by name, or of some."""
-    if len(names) == 1:
-        return f"it is the play of {names[0]} alone"
-    if not parted:
-        return f"the whole does not tell which of its {len(names)} places it is in"
-    left = [name for name in names if name not in parted]
-    if not left:
-        return f"each of its {len(names)} places is parted from the others"
-    known = [name for name in names if name in parted]
-    return f"parted from the others: {listed(known, 'and')}; not yet parted: {listed(left, 'and')}"
-
-
-def _with_note(working: Working, text: str) -> Working:
-    w = Working()
-    w.extend(working)
-    w.note(text)
-    return w
 
 
 def _unread(

@@ -7,8 +7,9 @@ from functools import lru_cache
 from math import floor, log10
 
 from shimstock.trade.machine.book import Figure
-from shimstock.trade.machine.words import Verdict
+from shimstock.trade.machine.words import TOO_MUCH, Verdict
 from shimstock.trade.numbers.limits import Range
+from shimstock.trade.numbers.percent import percent
 from shimstock.trade.numbers.quantity import decimals_for, show
 
 ODD = ": is it the right part, and clean?"
@@ -39,8 +40,14 @@ def said(
     return f"{read}: {verdict}, {side or _worn_towards(figure, limit, value)}"
 
 
-def word_of(figure: Figure, verdict: Verdict) -> str:
-    """The verdict in a word: a setting is never worn, it is out of its setting."""
+def word_of(figure: Figure, verdict: Verdict, says: str = "") -> str:
+    """The verdict in a word: a setting is never worn, it is out of its setting.
+
+    says: the verdict in one line; of a whole chain's play over its limit, that it is too much in
+    all: neither worn, nor borderline, since the gauge can tell.
+    """
+    if verdict is Verdict.BORDERLINE and TOO_MUCH in says:
+        return TOO_MUCH
     if verdict is Verdict.WORN_OUT and figure.kind == "setting":
         return "out of setting"
     return verdict.value
@@ -152,14 +159,3 @@ def between(wanted: Range) -> str:
         return as_booked(ends[0], wanted)
     word = "at least" if wanted.high is None else "at most"
     return f"{word} {as_booked(ends[0], wanted)}" if ends else "anything"
-
-
-def percent(p: float) -> str:
-    """A probability as a person says it; never a flat 0 or 100.
-
-    >>> percent(0.208), percent(0.9999), percent(0.0001)
-    ('21 %', 'over 99 %', 'under 1 %')
-    """
-    if p > 0.99:
-        return "over 99 %"
-    return "under 1 %" if p < 0.01 else f"{100 * p:.0f} %"

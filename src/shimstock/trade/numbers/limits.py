@@ -12,6 +12,8 @@ from shimstock.trade.numbers.unit_names import find
 _DASHED = re.compile(r"(\S+?)(?:\s*[-–—]\s*|\s+to\s+)(\S+)(?:\s+(\S+))?", re.IGNORECASE)
 _BOTH_LIMITS = re.compile(r"\s*(?:[,;&]|\band\b)\s*(?=(?:max|min)\b)", re.IGNORECASE)
 
+_ONE_WORD = re.compile(r"[^\W\d_]+\.?")
+
 # 5.751 − 5.750 is 0.0010000000000003 to a computer; a reading on the limit is within it.
 ON_THE_LINE = 1e-9
 
@@ -69,6 +71,7 @@ def parse_range(typed: str, *, unit: str | None = None, what: str = "") -> Range
     if len(parts) > 2 or not any(parts):
         raise NotUnderstood(typed, "is no range", ("6.1250 .. 6.1260 in", "10 s .."))
     said = _unit_said(parts[-1]) or _unit_said(parts[0]) or unit
+    _refuse_unknown_unit(parts[-1], typed)
     if said is None:
         _refuse_dashed(typed)
         raise NotUnderstood(typed, "names no unit", (f"{typed.strip()} in",))
@@ -97,6 +100,7 @@ def parse_limit(typed: str, *, unit: str | None = None, what: str = "") -> Limit
         raise NotUnderstood(typed, wrong, (f"[{', '.join(several)}]",))
     sense: Literal["max", "min"] = "max" if match[1].lower() == "max" else "min"
     said = _unit_said(match[2]) or unit
+    _refuse_unknown_unit(match[2], typed)
     if said is None:
         raise NotUnderstood(typed, "names no unit", (f"{typed.strip()} in",))
     return Limit(sense, parse(match[2], unit=said, what=what).value, said, typed)
@@ -110,6 +114,16 @@ def _end(text: str, unit: str, what: str, typed: str) -> float | None:
     except NotUnderstood as error:
         _refuse_dashed(typed)
         raise NotUnderstood(typed, error.wrong, error.would_do) from None
+
+
+def _refuse_unknown_unit(end: str, typed: str) -> None:
+    """Refuse a number that ends in one word which is no unit, and offer it with one."""
+    number, word = split_number(tidy(end))
+    if number and _ONE_WORD.fullmatch(word) and find(word) is None:
+        _refuse_dashed(typed)
+        bare = typed.strip()[: -len(word)].rstrip()
+        wrong = f"ends in {word}, which is no unit known here"
+        raise NotUnderstood(typed, wrong, (f"{bare} in", f"{bare} mm"))
 
 
 def _refuse_dashed(typed: str) -> None:

@@ -1,4 +1,4 @@
-"""What came off a joint that is opened, held against what the book has there."""
+"""What came off a joint and what goes back, held against what there can have been."""
 
 from __future__ import annotations
 
@@ -29,6 +29,19 @@ def refuse_unlikely(
     more = "".join(f", and {what} {why}" for what, why in zip(typed[1:], wrong[1:], strict=True))
     ask = "another joint's, or a slip of the finger? If it is meant, say so"
     raise HardlyMeant(typed[0], f"{wrong[0]}{more}: {ask}", (" and ".join(would_do),))
+
+
+def refuse_more_than_came_off(came_off: int | None, counted: int | None) -> None:
+    """Ask about more fastenings counted than came off; fewer are a finding.
+
+    came_off, counted: how many; nothing is asked where one is not known, or nothing came off.
+    Raises HardlyMeant.
+    """
+    if not came_off or counted is None or counted <= came_off:
+        return
+    ask = "another joint's among them, or a slip of the finger? If it is meant, say so"
+    wrong = f"counted where {came_off} came off: {ask}"
+    raise HardlyMeant(str(counted), wrong, (str(came_off),))
 
 
 def _too_many(joint: Joint, bolts: int | None) -> list[tuple[str, str, str]]:

@@ -7,8 +7,11 @@ from dataclasses import dataclass, field
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.numbers.working import Working
 from shimstock.trade.reach.answers import set_aside
+from shimstock.trade.reach.dry import is_dry
 from shimstock.trade.reach.due import CautionDue, cautions_due
-from shimstock.trade.reach.points import LEAK_CHECK, OpenPoint, is_dry, points_of
+from shimstock.trade.reach.not_torqued import TORQUE, minutes_for_torque
+from shimstock.trade.reach.open_point import Closed, OpenPoint
+from shimstock.trade.reach.points import LEAK_CHECK, points_of
 from shimstock.trade.reach.reason import Reason
 from shimstock.trade.reach.target import Target, UnknownName, offer
 from shimstock.trade.reach.way import way_in
@@ -20,21 +23,24 @@ SOURCE = "times of the joints in the book; checks and readings at stand-in times
 class GateView:
     """A gate as it stands today.
 
-    open_points: what still blocks it, in working order. closed, total: points. dry, on_paint:
-    joints on paint that are seen dry, of how many; both 0 where the gate does not ask.
-    minutes: work that can be foreseen; leaking joints are opened again together.
+    open_points: what still blocks it, in working order. settled: points that somebody here has seen
+    to. as_they_came: those of things that nobody has touched since the machine was booked in.
+    dry, on_paint: joints on paint that are seen dry, of how many; both 0 where the gate does not
+    ask. minutes: work that can be foreseen; leaking joints are opened again together.
+    run_after: a gate that is not passed, and that comes before the engine is run for this one.
     """
 
     key: str
     name: str
     open_points: tuple[OpenPoint, ...]
-    closed: int
-    total: int
+    settled: int
+    as_they_came: int
     dry: int
     on_paint: int
     minutes: float
     cautions: tuple[CautionDue, ...]
     working: Working = field(repr=False)
+    run_after: str = ""
 
     @property
     def may_be_passed(self) -> bool:
@@ -48,12 +54,26 @@ class GateView:
             f"{self.dry} of {self.on_paint} leak-checked or chalk-dry; " if self.on_paint else ""
         )
         if self.may_be_passed:
-            return f"{checked}nothing stands against {self.name}"
+            return f"{checked}nothing stands against {self.name}; {self.counted}"
+        foreseen = f"{self.minutes:g} min that can be foreseen"
+        return f"{checked}{self.blocks} {self.name}; {self.counted}; {foreseen}"
+
+    @property
+    def blocks(self) -> str:
+        """How many points block it: 9 points block."""
         number = len(self.open_points)
-        points = "1 point is" if number == 1 else f"{number} points are"
-        return (
-            f"{checked}{points} open before {self.name}, {self.minutes:g} min that can be foreseen"
-        )
+        return "1 point blocks" if number == 1 else f"{number} points block"
+
+    @property
+    def counted(self) -> str:
+        """The other points: 3 settled, 194 as they came and not looked at."""
+        came = f", {self.as_they_came} as they came and not looked at" if self.as_they_came else ""
+        return f"{self.settled} settled{came}"
+
+    @property
+    def run_first(self) -> str:
+        """What to do before the engine is run for this gate; "" where it may be run."""
+        return f"Nothing is run before {self.run_after} is passed." if self.run_after else ""
 
 
 def gate(now: MachineNow, key: str) -> GateView:
@@ -67,7 +87,8 @@ def gate(now: MachineNow, key: str) -> GateView:
         raise UnknownName(f"{key!r} is not a gate of {book.book}; {offer(key, book.gates)}")
     entry = book.gates[key]
     looked = list(points_of(now, entry))
-    still = tuple(p for p in looked if p and (p.hard or not set_aside(now, p.key)))
+    stand = [p for p in looked if isinstance(p, OpenPoint)]
+    still = tuple(p for p in stand if p.hard or not set_aside(now, p.key))
     paint = book.on_paint if entry.joints == "paint joints dry" else ()
     minutes, working = _time(now, still)
     own = tuple(CautionDue(c, book.cautions[c], ()) for c in entry.cautions if c in book.cautions)
@@ -76,9 +97,10 @@ def gate(now: MachineNow, key: str) -> GateView:
     for caution in due:
         working.caution(str(caution))
     dry = sum(is_dry(now, joint) for joint in paint)
-    closed = len(looked) - len(still)
-    counts = (closed, len(looked), dry, len(paint))
-    return GateView(key, entry.name, still, *counts, minutes, due, working)
+    came = looked.count(Closed.AS_IT_CAME)
+    counts = (len(looked) - len(still) - came, came, dry, len(paint))
+    after = _run_after(now, still)
+    return GateView(key, entry.name, still, *counts, minutes, due, working, after)
 
 
 def may_pass(now: MachineNow, key: str) -> tuple[Reason, ...]:
@@ -90,8 +112,18 @@ def may_pass(now: MachineNow, key: str) -> tuple[Reason, ...]:
     return tuple(Reason(view.name, p.what, p.would_do, p.hard) for p in view.open_points)
 
 
+def _run_after(now: MachineNow, points: tuple[OpenPoint, ...]) -> str:
+    """The gate to be passed before the engine is run, where joints are to be looked at running."""
+    if not any(point.kind == "leak check" for point in points):
+        return ""
+    gates = now.book.gates
+    ran = (key for gate in gates.values() if gate.running for key in gate.passed_before)
+    start = (gates[key] for key in ran if not gates[key].running and key not in now.passed)
+    return next((gate.name for gate in start), "")
+
+
 def _time(now: MachineNow, points: tuple[OpenPoint, ...]) -> tuple[float, Working]:
-    """Minutes for all points, with leaking joints opened again in one go."""
+    """Minutes for all points; joints to open again, or to torque, are got at in one go."""
     w = Working(source=SOURCE)
     terms, total = [], 0.0
     again = [point for point in points if point.kind == "open again"]
@@ -102,8 +134,16 @@ def _time(now: MachineNow, points: tuple[OpenPoint, ...]) -> tuple[float, Workin
         w.given("t_l", LEAK_CHECK, "min", meaning="look for leaks at one joint, stand-in figure")
         total += w.step("T_r", "T_a + n_a·t_l", way.minutes + len(again) * LEAK_CHECK, "min")
         terms.append("T_r")
+    torque = [point.where for point in points if point.kind == "torque"]
+    if torque:
+        w.given("T_o", minutes_for_torque(now, torque), "min", meaning="get at what is not torqued")
+        w.given("n_t", len(torque), "joints")
+        w.given("t_t", TORQUE, "min", meaning="tighten one joint to its figure, stand-in figure")
+        got_at = minutes_for_torque(now, torque)
+        total += w.step("T_t", "T_o + n_t·t_t", got_at + len(torque) * TORQUE, "min")
+        terms.append("T_t")
     for point in points:
-        if point.kind != "open again" and point.minutes:
+        if point.kind not in ("open again", "torque") and point.minutes:
             symbol = f"t_{len(terms) + 1}"
             total += w.given(symbol, point.minutes, "min", meaning=point.what)
             terms.append(symbol)

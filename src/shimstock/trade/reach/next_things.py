@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Literal
 
 from shimstock.trade.machine.state import MachineNow
-from shimstock.trade.machine.words import JointWord, PartWord, Verdict
+from shimstock.trade.machine.words import JointWord, Verdict
 from shimstock.trade.reach.closing import why_not_close
+from shimstock.trade.reach.moves import torque_due
+from shimstock.trade.reach.readable import AWAY, WaitsFor, waits_for
 
 NOT_TO_BE_TRUSTED = {
     JointWord.DRY_FITTED: "only tried dry",
@@ -18,18 +20,6 @@ NOT_TO_BE_TRUSTED = {
 }
 """Joints that look closed and are not done with, and what is wrong with them."""
 
-AWAY = (
-    PartWord.WANTED,
-    PartWord.QUOTED,
-    PartWord.TO_BE_MADE,
-    PartWord.ON_ORDER,
-    PartWord.IN_THE_POST,
-    PartWord.AT_MACHINIST,
-    PartWord.AT_BENCH,
-    PartWord.LENT,
-)
-"""Pieces that somebody is to be asked after."""
-
 OF_A_KIND = 2
 """How many of a kind come next: more would be a list, not a next thing."""
 
@@ -38,23 +28,48 @@ OF_A_KIND = 2
 class NextThing:
     """One thing to do next.
 
-    kind: cover or close a joint, settle a doubtful figure, ask after a piece that is away.
-    where: key of the joint, figure or part. piece: which of several.
+    kind: cover or close a joint, settle a doubtful figure, go by a chain of play that was told
+    apart, ask after a piece that is away, or wait with a doubtful figure where nothing else is to
+    be done.
+    where: key of the joint, figure, chain or part. piece: which of several. waiting: figures and
+    pieces in doubt that cannot be read before this one is back. until: what is waited for.
     """
 
-    kind: Literal["cover", "close", "settle", "ask after"]
+    kind: Literal["cover", "close", "settle", "chain", "ask after", "wait"]
     where: str
     piece: str = ""
+    waiting: tuple[tuple[str, str], ...] = ()
+    until: WaitsFor | None = None
 
 
 def next_things(now: MachineNow) -> tuple[NextThing, ...]:
-    """What to do next: first what spoils, then what is ready, in doubt, or away."""
+    """What to do next: first what spoils, then what is ready, in doubt, or away.
+
+    A doubt that cannot be settled as the machine stands is told with what it waits for.
+    """
     opened = longest_open(now)
     bare = [NextThing("cover", key) for key in opened if not now.joint(key).covered]
     ready = [NextThing("close", key) for key in opened if not why_not_close(now, key)]
-    doubt = [NextThing("settle", *key) for key in _in_doubt(now)]
-    away = [NextThing("ask after", *key) for key in away_pieces(now)]
-    return tuple(thing for kind in (bare, ready, doubt, away) for thing in kind[:OF_A_KIND])
+    waits = {key: waits_for(now, *key) for key in _in_doubt(now)}
+    doubt = [NextThing("settle", *key) for key, held in waits.items() if not held]
+    doubt = [*(NextThing("chain", key) for key in _told_apart(now)), *doubt]
+    named = (bare, ready, doubt, _to_ask_after(now, waits))
+    found = tuple(thing for kind in named for thing in kind[:OF_A_KIND])
+    return found or tuple(
+        NextThing("wait", *key, until=held[0]) for key, held in [*waits.items()][:OF_A_KIND]
+    )
+
+
+def _to_ask_after(
+    now: MachineNow, waits: Mapping[tuple[str, str], tuple[WaitsFor, ...]]
+) -> list[NextThing]:
+    """Pieces that are away, those first that a doubt waits for."""
+    away = []
+    for key in away_pieces(now):
+        piece = WaitsFor("piece", *key)
+        waiting = tuple(doubt for doubt, held in waits.items() if piece in held)
+        away.append(NextThing("ask after", *key, waiting=waiting))
+    return sorted(away, key=lambda each: not each.waiting)
 
 
 def longest_open(now: MachineNow) -> tuple[str, ...]:
@@ -75,12 +90,26 @@ def not_to_be_trusted(now: MachineNow) -> dict[str, str]:
         key: NOT_TO_BE_TRUSTED[joint.word]
         for key, joint in now.joints.items()
         if joint.word in NOT_TO_BE_TRUSTED
+        if joint.word is not JointWord.SEALED or torque_due(now, key)
     }
 
 
 def _in_doubt(now: MachineNow) -> Iterator[tuple[str, str]]:
-    """Figures and pieces whose verdict that counts now is borderline, and not accepted."""
+    """Figures and pieces whose verdict that counts now is borderline, and not accepted.
+
+    The play of a chain that was told apart is in doubt no more: its links are judged themselves.
+    """
     for key in dict.fromkeys((figure, piece) for figure, piece, _ in now.verdicts):
         verdict = now.latest(*key)
-        if verdict and verdict.verdict == Verdict.BORDERLINE and not verdict.accepted:
+        if verdict is None or verdict.accepted or verdict.told_apart:
+            continue
+        if verdict.verdict == Verdict.BORDERLINE:
+            yield key
+
+
+def _told_apart(now: MachineNow) -> Iterator[str]:
+    """Chains with too much play in all, of which every link is known by itself."""
+    for key, train in now.book.trains.items():
+        verdict = now.latest(train.figure, train.piece or "")
+        if verdict and verdict.told_apart and not verdict.accepted:
             yield key

@@ -34,6 +34,9 @@ def against_reading(now: MachineNow, figure: str, piece: str, reading: VerdictNo
     if reading.verdict is Verdict.WORN_OUT:
         would = "put it right and read it as finished, or accept it with a name and a reason"
         return Reason(what, f"worn out{says}", would)
+    if reading.too_much_in_all:
+        would = "put right what its chain shows and read it as finished, or accept it with a reason"
+        return Reason(what, f"is too much{says}", would)
     if reading.verdict is Verdict.BORDERLINE:
         return Reason(what, f"borderline{says}", "measure again, or accept it with a reason")
     return None
@@ -47,9 +50,11 @@ def against_finished(now: MachineNow, figure: str, piece: str, *, hard: bool) ->
         return Reason(what, "has no reading as finished", "read it as finished", hard)
     if reading.verdict in IN_LIMIT:
         return None
-    would = "measure again" if reading.verdict is Verdict.BORDERLINE else "put it right, read again"
+    doubtful = reading.verdict is Verdict.BORDERLINE and not reading.too_much_in_all
+    would = "measure again" if doubtful else "put it right, read again"
+    word = "is too much" if reading.too_much_in_all else reading.word
     says = f" ({reading.says})" if reading.says else ""
-    return Reason(what, f"{reading.verdict}{says}", would, hard)
+    return Reason(what, f"{word}{says}", would, hard)
 
 
 def figure_name(now: MachineNow, figure: str, piece: str) -> str:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from shimstock.trade.machine.words import JointWord
+from shimstock.trade.reach.came_off import refuse_more_than_came_off
 from shimstock.workshop import rests, rules
 from shimstock.workshop.acts.joint_rows import become, counted, joint_row, move, open_row, uncover
 from shimstock.workshop.find import find_joint
@@ -12,8 +13,11 @@ from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.miscounted import opening_to_undo, with_way_back
 from shimstock.workshop.models import DiaryEntry, JointState, Machine
 from shimstock.workshop.now import joint_now
-from shimstock.workshop.refused import NotFound, refuse
+from shimstock.workshop.refused import NotFound, Refused, refuse
 from shimstock.workshop.wording import count_of, joint_named, listed
+
+CLOSED = (JointWord.UNDISTURBED, JointWord.SEALED, JointWord.TORQUED, JointWord.LEAK_CHECKED)
+"""Joints that are shut, and need nothing of what closing takes."""
 
 
 @dataclass(frozen=True)
@@ -33,17 +37,22 @@ def ready_joint(
     faces_clean: bool | None = None,
     gaskets: Sequence[str] = (),
     bolts: int | None = None,
+    meant: bool = False,
     at: datetime | None = None,
 ) -> DiaryEntry:
     """Make an open joint ready to close: faces clean, gaskets and seals there, bolts counted.
 
     gaskets: what lies ready, as the book calls it; added to what is ready already.
-    bolts: how many are in the bag. What is not given stays as it is, but a cover comes off.
-    Raises Refused where the joint is not open, NotFound for an unknown joint or gasket.
+    bolts: how many are in the bag. meant: they are right although fewer came off.
+    What is not given stays as it is, but a cover comes off.
+    Raises Refused where the joint is not open, NotFound for an unknown joint or gasket,
+    HardlyMeant for more bolts than came off.
     """
     with writing("ready", who=who, machine=machine, at=at) as pen:
         key = find_joint(pen.book, joint)
         row = open_row(pen, key)
+        if not meant:
+            refuse_more_than_came_off(row.bolts_out, bolts)
         _lay_ready(pen, row, _Ready(faces_clean, gaskets, bolts))
         bare = uncover(pen, row)
         if row.faces_clean:
@@ -108,6 +117,7 @@ def _use_named(uses: list[str], typed: str) -> str:
 
 def _seal(pen: Pen, row: JointState, dry: bool, reason: str) -> str:
     """Close the joint; a cover taken off, and what the reason set aside, is told for the diary."""
+    _not_closed_already(pen, row)
     open_row(pen, row.joint)
     if dry:
         move(pen, row, JointWord.DRY_FITTED)
@@ -125,9 +135,18 @@ def _seal(pen: Pen, row: JointState, dry: bool, reason: str) -> str:
     return f", although {listed(aside)}, because {reason}" if against else ""
 
 
+def _not_closed_already(pen: Pen, row: JointState) -> None:
+    """Refuse to close what is closed: another may have been quicker, and nothing is to be done."""
+    if row.word in CLOSED:
+        name = joint_named(pen.book, row.joint)
+        raise Refused([f"{name} is {row.word} already: there is nothing to close."])
+
+
 def _what_is_ready(row: JointState) -> str:
     ready = ["faces clean"] if row.faces_clean else []
     ready += [str(name) for name in row.gaskets_ready]
     if row.bolts_ready is not None:
-        ready.append(f"{count_of(row.bolts_ready, 'bolt')} counted")
+        apart = row.bolts_out and row.bolts_ready != row.bolts_out
+        where = f" where {row.bolts_out} came off" if apart else ""
+        ready.append(f"{count_of(row.bolts_ready, 'bolt')} counted{where}")
     return listed(ready) if ready else "nothing yet"

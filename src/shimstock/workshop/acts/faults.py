@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from datetime import datetime
 
 from shimstock.trade.machine.book import Book
+from shimstock.workshop.fault_search.alike import like_it
 from shimstock.workshop.fault_search.said import check_said
 from shimstock.workshop.fault_search.words import (
     CLEARED,
@@ -16,6 +17,7 @@ from shimstock.workshop.fault_search.words import (
     find_search,
     find_tools,
     open_search,
+    searches_of,
 )
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.looking import called
@@ -56,6 +58,7 @@ def begin_search(
         _lay_at_hand(pen.book, row, people, young, missing)
         pen.save(row)
         pen.says = f"Began search {row.number}" + (f": {row.about}." if row.about else ".")
+        pen.says += _told_of(_another(pen, row))
     return pen.entry
 
 
@@ -73,10 +76,12 @@ def say_in_search(
     cause "there" or "cleared"; "not looked" takes back what was said. The keys are sign:KEY,
     cause:KEY, or what the thing is called. search: its number; that which goes on if not given.
     Raises NotFound for an unknown sign, cause or search; Refused where the search is ended, where
-    nothing new is said, or for a word that cannot be said; NotUnderstood for a number.
+    several go on and none is named, where nothing new is said, or for a word that cannot be said;
+    NotUnderstood for a number.
     """
     with writing("say in search", who=who, machine=machine, at=at) as pen:
         row = _going_on(pen, search)
+        known = _another(pen, row)
         told = {find_about(pen.book, each): word for each, word in said.items()}
         news = [
             f"{about_called(pen.book, about)}: {word}"
@@ -86,6 +91,7 @@ def say_in_search(
         if not news:
             raise Refused(["That says nothing new; say what was seen, or what a check showed"])
         pen.says = f"Search {row.number}: {'; '.join(news)}."
+        pen.says += "" if known else _told_of(_another(pen, row))
     return pen.entry
 
 
@@ -136,12 +142,13 @@ def fault_found(
     cause: by key, mark or name. how: it was put right, in words. ends: the search is over with it.
     search: its number; that which goes on, if any, if not given. In a search that goes on the cause
     is cleared from now on, since it was put right.
-    Raises NotFound for an unknown cause or search, Refused where the search is ended.
+    Raises NotFound for an unknown cause or search, Refused where the search is ended, or where
+    several go on and none is named.
     """
     _check_length("How it was put right", how)
     with writing("fault found", who=who, machine=machine, at=at) as pen:
         key = find_cause(pen.book, cause)
-        row = open_search(pen.machine) if search is None else _going_on(pen, search)
+        row = _going_on(pen, search) if search or open_search(pen.machine) else None
         if row is None and ends:
             raise Refused(["No search goes on that could end; leave that away"])
         found = FaultFound(machine=pen.machine, cause=key, by=pen.who, at=pen.at)
@@ -195,7 +202,24 @@ def take_up_search(
     return pen.entry
 
 
+def _another(pen: Pen, row: FaultSearch) -> FaultSearch | None:
+    """An earlier search like this one that goes on."""
+    return like_it(row, searches_of(pen.machine))
+
+
+def _told_of(other: FaultSearch | None) -> str:
+    return f" One like it goes on: number {other.number}." if other else ""
+
+
 def _going_on(pen: Pen, number: int | None) -> FaultSearch:
+    """The search that is meant; where several go on, it must be named."""
+    going_on = [each for each in searches_of(pen.machine) if not each.ended]
+    if number is None and len(going_on) > 1:
+        named = [f"{each.number} ({each.about or 'without words'})" for each in going_on]
+        raise Refused(
+            [f"{len(going_on)} searches go on with {pen.machine.name}: {listed(named, 'and')}; "
+             f"say which, as in --search {going_on[0].number}"]
+        )  # fmt: skip
     row = find_search(pen.machine, number)
     if row.ended:
         raise Refused([f"Search {row.number} is over ({row.ended}); take it up again first"])

@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Any
 
-from shimstock.trade.machine.book import Book
+from shimstock.trade.machine.book import Book, Fasteners
 from shimstock.trade.machine.corrected import corrected
 from shimstock.trade.machine.sheet import BookErrors, Problem
 from shimstock.trade.machine.typed_figure import (
@@ -15,7 +15,10 @@ from shimstock.trade.machine.typed_figure import (
     faults,
     understood,
 )
+from shimstock.trade.measure.far_off import check_figure, check_torque
 from shimstock.trade.numbers.not_possible import NotPossible
+from shimstock.trade.numbers.not_understood import HardlyMeant
+from shimstock.trade.numbers.quantity import parse
 from shimstock.workshop.acts.machines import give_book
 from shimstock.workshop.books import book_from, book_of
 from shimstock.workshop.find import find_figure, find_joint
@@ -32,6 +35,7 @@ def correct_figure(
     typed: Typed,
     who: str,
     note: str = "",
+    meant: bool = False,
     at: datetime | None = None,
 ) -> DiaryEntry:
     """Correct a figure in a machine's book, and judge its readings by it.
@@ -39,13 +43,13 @@ def correct_figure(
     What comes from a starter stays in the starter: the machine's own book is given an entry that
     holds only what is changed. The starters stay as the machine keeps them.
     typed: new, limit and page as a book writes them; an empty one is taken away; what is not typed
-    stays. note: where the figures are from.
+    stays. note: where the figures are from. meant: keeps what a reading of it could hardly be.
     Raises NotFound for an unknown figure; NotUnderstood, NotPossible or BookErrors for what no book
-    can say; Refused where nothing would change.
+    can say; HardlyMeant for what looks like a slip; Refused where nothing would change.
     """
     with writing("correct figure", who=who, machine=machine, at=at) as pen:
         key = find_figure(pen.book, figure)
-        text = corrected_text(pen.machine, pen.book, key, typed)
+        text = corrected_text(pen.machine, pen.book, key, typed, meant=meant)
         row = pen.machine
         name = figure_named(pen.book, key, "")
         was = as_typed(pen.book.measures[key])
@@ -59,15 +63,25 @@ def correct_figure(
     return pen.entry
 
 
-def corrected_text(machine: Machine, book: Book, key: str, typed: Typed) -> str:
+def corrected_text(
+    machine: Machine, book: Book, key: str, typed: Typed, *, meant: bool = False
+) -> str:
     """The text of a machine's book with a figure corrected.
 
-    Raises NotUnderstood or NotPossible for what cannot be written; Refused where it changes
-    nothing.
+    meant: keeps what a reading could hardly be; the range that the book held readings to is then
+    taken away, since it follows from the new figures.
+    Raises NotUnderstood or NotPossible for what cannot be written; HardlyMeant for what looks like
+    a slip; Refused where it changes nothing.
     """
     fields: dict[str, Any] = understood(book.measures[key], typed)
     if not fields:
         raise Refused([f"The book says that of {book.measures[key].name} already."])
+    try:
+        check_figure(book.measures[key], fields)
+    except HardlyMeant:
+        if not meant:
+            raise
+        fields["plausible"] = None
     section = "figures" if key in book.figures else "settings"
     return corrected(machine.book_text, section, key, fields)
 
@@ -81,18 +95,21 @@ def correct_torque(
     page: str,
     who: str,
     note: str = "",
+    meant: bool = False,
     at: datetime | None = None,
 ) -> DiaryEntry:
     """Correct how tight a fastening of a joint is in a machine's book, and its page there.
 
     number: which fastening of the joint, from 1. torque: with its unit, or in the unit of now.
-    page: of the maker's book; empty for a stand-in. note: where it is from.
+    page: of the maker's book; empty for a stand-in. note: where it is from. meant: keeps what is
+    far from the torque of now.
     Raises NotFound for an unknown joint or fastening; NotUnderstood, NotPossible or BookErrors for
-    what no book can say; Refused where nothing would change.
+    what no book can say; HardlyMeant for what looks like a slip; Refused where nothing would
+    change.
     """
     with writing("correct torque", who=who, machine=machine, at=at) as pen:
         key = find_joint(pen.book, joint)
-        text = torque_text(pen.machine, pen.book, key, number, torque, page)
+        text = torque_text(pen.machine, pen.book, key, number, torque, page, meant=meant)
         row = pen.machine
         give_book(pen, text, row.book_name, row.starters)
         now = book_of(row).joints[key].fasteners[number - 1]
@@ -103,10 +120,21 @@ def correct_torque(
     return pen.entry
 
 
-def torque_text(machine: Machine, book: Book, key: str, number: int, torque: str, page: str) -> str:
+def torque_text(
+    machine: Machine,
+    book: Book,
+    key: str,
+    number: int,
+    torque: str,
+    page: str,
+    *,
+    meant: bool = False,
+) -> str:
     """The text of a machine's book with a fastening of a joint corrected.
 
-    Raises NotFound, NotUnderstood or NotPossible; Refused where it changes nothing.
+    meant: keeps what is far from the torque of now.
+    Raises NotFound, NotUnderstood or NotPossible; HardlyMeant for what looks like a slip; Refused
+    where it changes nothing.
     """
     fasteners = book.joints[key].fasteners
     if not 1 <= number <= len(fasteners):
@@ -117,8 +145,16 @@ def torque_text(machine: Machine, book: Book, key: str, number: int, torque: str
     new[number - 1] = fastening_typed(fasteners[number - 1], torque, page)
     if new == written:
         raise Refused([f"The book says that of {joint_named(book, key)} already."])
+    if not meant:
+        _check_torque(fasteners[number - 1], new[number - 1])
     fields = {"fasteners": new[0] if len(new) == 1 else new}
     return corrected(machine.book_text, "joints", key, fields)
+
+
+def _check_torque(now: Fasteners, written: dict[str, Any]) -> None:
+    """Ask about a torque far from the one of now; where there is none, any will do."""
+    if now.torque is not None and (text := written.get("torque")):
+        check_torque(now.torque, text, parse(text, unit=now.torque.unit))
 
 
 def faults_at_fields(machine: Machine, book: Book, key: str, typed: Typed) -> dict[str, str]:
@@ -126,7 +162,7 @@ def faults_at_fields(machine: Machine, book: Book, key: str, typed: Typed) -> di
     if found := faults(book.measures[key], typed):
         return {name: str(fault) for name, fault in found.items()}
     try:
-        text = corrected_text(machine, book, key, typed)
+        text = corrected_text(machine, book, key, typed, meant=True)
         book_from(text, machine.book_name, machine.starters)
     except BookErrors as errors:
         at = {

@@ -5,7 +5,7 @@ from datetime import datetime
 
 from shimstock.trade.machine.book import Book
 from shimstock.trade.reach.answers import NOT_NEEDED
-from shimstock.trade.reach.points import OpenPoint
+from shimstock.trade.reach.open_point import OpenPoint
 from shimstock.workshop import rests, rules
 from shimstock.workshop.find import find_gate, find_point
 from shimstock.workshop.ledger import writing
@@ -58,7 +58,7 @@ def pass_gate(
         if key in pen.now.passed:
             raise Refused([f"{name} is passed already: the diary shows who passed it and when."])
         refuse(rules.why_not_pass(pen.now, key))
-        pen.rests_on |= rests.passing(pen.now)
+        pen.rests_on |= rests.passing(pen.now) | rests.searched(pen.machine)
         pen.save(GatePass(machine=pen.machine, gate=key, by=pen.who, at=pen.at))
         pen.says = f"Passed: {name}."
     return pen.entry

@@ -1,6 +1,5 @@
 """Machines: booked in with a book, and given a better book."""
 
-import re
 from collections.abc import Container, Iterator, Mapping
 from datetime import datetime
 
@@ -8,12 +7,28 @@ from shimstock.trade.machine.book import Book, Figure
 from shimstock.trade.machine.figures import At
 from shimstock.trade.machine.sheet import BookErrors
 from shimstock.trade.numbers.quantity import kind
-from shimstock.workshop.books import Starters, book_from, book_of, knows_piece, starters_today
+from shimstock.workshop.books import (
+    Starters,
+    book_from,
+    book_of,
+    doubts,
+    is_starter,
+    knows_piece,
+    over_starter,
+    own_text,
+    starters_today,
+)
 from shimstock.workshop.judging import rejudge
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow
 from shimstock.workshop.refused import Refused, refuse
-from shimstock.workshop.wording import count_of, listed
+from shimstock.workshop.wording import (
+    as_short_name,
+    count_of,
+    figure_named,
+    is_short_name,
+    listed,
+)
 
 
 def add_machine(
@@ -29,12 +44,16 @@ def add_machine(
 ) -> DiaryEntry:
     """Book a machine in, with a full copy of the book it is made to and of its starters.
 
+    A starter by itself becomes a book of the machine's own that extends it, so that what is
+    corrected stays apart from it.
     slug: its short name, small letters, digits and hyphens. book_name: the book's file name.
     serials: what is stamped where.
     Raises BookErrors for a faulty book, Refused for a name that is taken or cannot serve.
     """
     with writing("add machine", who=who, at=at) as pen:
         _check_name(slug, name)
+        if is_starter(book_text, book_name):
+            book_text, book_name = over_starter(slug, book_name), f"{slug}.yaml"
         starters = starters_today(book_text, book_name or "book")
         book = book_from(book_text, book_name or "book", starters)
         pen.machine = Machine(
@@ -48,7 +67,8 @@ def add_machine(
             notes=notes,
         )
         pen.save(pen.machine)
-        pen.says = f"Booked in {name.strip()}, made to {book.title}."
+        doubtful = _doubts_told(book, book_text, pen.machine.book_name, starters)
+        pen.says = f"Booked in {name.strip()}, made to {book.title}.{doubtful}"
     return pen.entry
 
 
@@ -63,16 +83,26 @@ def change_book(
     """Give a machine a better copy of its book and judge all its readings by it.
 
     The starters that it extends are taken as they are installed today; where they are others than
-    until now, the diary says so.
+    until now, the diary says so. A starter by itself is laid below what is the machine's own.
     Raises BookErrors for a faulty book, Refused where readings would lose their figure or places.
     """
     with writing("change book", who=who, machine=machine, at=at) as pen:
         name = book_name or pen.machine.book_name
+        if is_starter(book_text, name):
+            book_text, name = _over(pen.machine, name)
         starters = starters_today(book_text, name)
         with_ = _starters_told(pen.machine.starters, starters)
         changed = count_of(give_book(pen, book_text, name, starters), "verdict")
-        pen.says = f"Changed the book{with_}; {changed} changed with it."
+        doubtful = _doubts_told(book_of(pen.machine), book_text, name, starters)
+        pen.says = f"Changed the book{with_}; {changed} changed with it.{doubtful}"
     return pen.entry
+
+
+def _over(machine: Machine, starter: str) -> tuple[str, str]:
+    """A machine's book laid over a starter: with what is its own, where it lies over that now."""
+    if starter in (*machine.starters, machine.book_name):
+        return own_text(machine)
+    return over_starter(machine.slug, starter), f"{machine.slug}.yaml"
 
 
 def give_book(pen: Pen, text: str, name: str, starters: Starters) -> int:
@@ -105,13 +135,26 @@ def _starters_told(old: Starters, new: Starters) -> str:
     return f"{told}, without the {_starter(left)}" if left else told
 
 
+def _doubts_told(book: Book, text: str, name: str, starters: Starters) -> str:
+    """Which figures of a book lie far from the starter's; "" where none does."""
+    keys = dict.fromkeys(each.where.split(" > ")[1] for each in doubts(text, name, starters))
+    if not keys:
+        return ""
+    far = listed(figure_named(book, key, "") for key in keys)
+    return f" Far from the starter's, so look whether a digit slipped: {far}."
+
+
 def _starter(names: list[str]) -> str:
     return f"{'starter' if len(names) == 1 else 'starters'} {listed(names)}"
 
 
 def _check_name(slug: str, name: str) -> None:
-    if not re.fullmatch(r"[a-z0-9][a-z0-9-]{0,59}", slug):
-        raise Refused([f"{slug!r} cannot be a short name: small letters, digits and hyphens do."])
+    if not is_short_name(slug):
+        would = as_short_name(slug) or "grey-mare"
+        raise Refused(
+            [f"{slug!r} cannot be a short name: small letters, digits and hyphens do; {would} would"
+             " do"]
+        )  # fmt: skip
     if not name.strip():
         raise Refused(["The machine has no name: say what you call it."])
     if Machine.objects.filter(slug=slug, withdrawn=False).exists():

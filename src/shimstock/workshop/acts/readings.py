@@ -9,6 +9,7 @@ from django.db import IntegrityError
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.state import FigureKey
 from shimstock.trade.machine.words import Stage, Verdict
+from shimstock.trade.measure.in_all import read_along
 from shimstock.trade.measure.pair import TOGETHER
 from shimstock.trade.measure.words import word_of
 from shimstock.trade.numbers.instruments import Instrument
@@ -183,11 +184,12 @@ def _supersede(pen: Pen, older: list[ReadingRow], new: ReadingRow) -> list[Verdi
 
 
 def _resting_on(book: Book, figure: str) -> set[str]:
-    """A figure and those that are worked out from it."""
+    """A figure, those that are worked out from it, and the whole play of a chain it tells apart."""
     worked_out = (
         key for key, each in book.measures.items() if each.derive and figure in each.derive.sources
     )
-    return {figure, *worked_out}
+    whole = (train.figure for train in book.trains.values() if figure in read_along(train))
+    return {figure, *worked_out, *whole}
 
 
 def _changed(before: Opinions, after: Opinions, key: FigureKey) -> bool:
@@ -208,7 +210,7 @@ def _word(pen: Pen, row: VerdictRow) -> str:
     """The verdict in a word: a setting is out of its setting, a size alone is judged by nothing."""
     if not row.verdict:
         return "size only"
-    return word_of(pen.book.measures[row.figure], Verdict(row.verdict))
+    return word_of(pen.book.measures[row.figure], Verdict(row.verdict), row.says)
 
 
 def _as_stored(entry: DiaryEntry, sent: _Sent) -> TookReading:

@@ -41,14 +41,23 @@ def why_not_undo(entry: DiaryEntry) -> str | None:
     """Say why an act cannot be undone; None where it can."""
     if not entry.touched:
         return f"Entry {entry.pk} changed nothing, so there is nothing to undo."
+    if (other := in_the_way(entry)) is None:
+        return None
+    if other.undoes_id == entry.pk:
+        return f"Entry {entry.pk} is undone already, by entry {other.pk}."
+    return (
+        f"A later act {_collision(entry, other)}: entry {other.pk}, {other.who}, “{other.says}” "
+        f"Undo that one first: undo {other.pk}."
+    )
+
+
+def in_the_way(entry: DiaryEntry) -> DiaryEntry | None:
+    """The later act that must be undone before this one; or the one by which it is undone."""
+    if not entry.touched:
+        return None
     for other in _still_standing(list(_later(entry))):
-        if other.undoes_id == entry.pk:
-            return f"Entry {entry.pk} is undone already, by entry {other.pk}."
-        if (how := _collision(entry, other)) is not None:
-            return (
-                f"A later act {how}: entry {other.pk}, {other.who}, “{other.says}” "
-                f"Undo that one first: undo {other.pk}."
-            )
+        if other.undoes_id == entry.pk or _collision(entry, other) is not None:
+            return other
     return None
 
 

@@ -138,7 +138,7 @@ def _oil_side(t: Teller) -> None:
     t.checked("dry", "pto-seal", "hydraulic-pump-flange", "left-brake", chalk=True)
     t.evening(21, "Tom")
     t.checked("leaking", "timing-cover")
-    t.checked("dry", "oil-filter", "filter-head-flange")
+    t.checked("dry", "oil-filter", "filter-head-flange", standing=True)
 
 
 def _brakes(t: Teller) -> None:

@@ -72,12 +72,14 @@ class Teller:
             at=self._next(),
         )  # fmt: skip
 
-    def checked(self, result: str, *joints: str, chalk: bool = False) -> None:
-        """Joints were checked for leaks."""
+    def checked(
+        self, result: str, *joints: str, chalk: bool = False, standing: bool = False
+    ) -> None:
+        """Joints were checked for leaks; standing: full, with the engine not run."""
         for joint in joints:
             acts.leak_check(
                 machine=self.machine, joint=joint, result=result, who=self._who, chalk=chalk,
-                at=self._next(),
+                standing=standing, at=self._next(),
             )  # fmt: skip
 
     def read(

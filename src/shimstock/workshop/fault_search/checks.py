@@ -10,6 +10,7 @@ from shimstock.trade.machine.words import GONE_WORDS, PartWord
 from shimstock.workshop.looking import called
 
 if TYPE_CHECKING:
+    from shimstock.trade.faults.forbidden import Forbidden
     from shimstock.trade.faults.network import Check
     from shimstock.trade.machine.book import Book, Caution
     from shimstock.trade.reach.target import Target
@@ -39,31 +40,41 @@ class Checks:
     """What could be checked.
 
     can: by key, each with the joints still to be opened for it, in the order of `way`, and with the
-    dangers and hands of those joints. blocked: checks to which no way leads, and why.
+    dangers and hands of those joints. blocked: checks to which no way leads, and why. standing:
+    those of `can` that are done in the form for an engine that stands.
     """
 
     can: dict[str, Check]
     way: dict[str, tuple[str, ...]]
     blocked: dict[str, str]
+    standing: frozenset[str] = frozenset()
 
 
-def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
+def checks_at(seen: Seen, causes: Iterable[str], by: tuple[Forbidden, ...] = ()) -> Checks:
     """The checks that could settle or tell something of some causes, as the machine stands.
 
+    by: what forbids that the engine runs or turns. A check that is held back for want of a running
+    engine is offered in its form for an engine that stands, where it has one.
     Opening up for a part is among them where there is something to open; where it lies open, the
     book's own check is what is left to do. What is not in the shed cannot be checked; what is off
     can be on the bench, unless the machine must run, or joints be closed, for it.
     """
+    from shimstock.trade.faults.of_book import standing_of
     from shimstock.trade.reach.blocked import NoWay
 
     can: dict[str, Check] = {}
     ways: dict[str, tuple[str, ...]] = {}
     blocked: dict[str, str] = {}
+    standing: set[str] = set()
     apart = engine_apart(seen)
     for key, check, targets in _of_book(seen.book, frozenset(causes)):
-        if reason := _held_back(seen, key, check, apart):
-            blocked[key] = reason
-            continue
+        if reason := _held_back(seen, key, check, apart, by):
+            instead = standing_of(seen.book, key, check)
+            if instead is None or _Looked(_looked(seen.book, key).part).away(seen):
+                blocked[key] = reason
+                continue
+            check = instead
+            standing.add(key)
         try:
             opens = _opens(seen, targets)
         except NoWay as error:
@@ -71,16 +82,20 @@ def checks_at(seen: Seen, causes: Iterable[str]) -> Checks:
             continue
         if opens or not key.startswith("open:"):
             can[key], ways[key] = _with_joints(seen.book, check, opens), opens
-    return Checks(can, ways, blocked)
+    return Checks(can, ways, blocked, frozenset(standing))
 
 
-def cannot_show(seen: Seen, sign: str) -> bool:
+def cannot_show(seen: Seen, sign: str, by: tuple[Forbidden, ...] = ()) -> bool:
     """Whether a sign cannot be looked for as the machine stands: its part is away, or it is apart.
 
-    sign: its key.
+    sign: its key. by: what forbids that the engine runs or turns, for which it may be looked for.
     """
+    from shimstock.trade.faults.forbidden import held_by
+
     looked = _looked(seen.book, f"sign:{sign}")
     turns = seen.book.signs[sign].when is not None
+    if held_by(seen.book, f"sign:{sign}", by):
+        return True
     return bool((turns and engine_apart(seen)) or looked.away(seen) or looked.apart(seen))
 
 
@@ -128,11 +143,28 @@ def _looked(book: Book, key: str) -> _Looked:
     return _Looked(name)
 
 
-def _held_back(seen: Seen, key: str, check: Check, apart: tuple[str, ...]) -> str:
+def forbidden_told(book: Book, by: Forbidden) -> str:
+    """That the engine must not run, or turn: while what is so, and what it would do."""
+    kind, _, key = by.about.partition(":")
+    sign = kind == "sign"
+    while_ = f"{called(book.signs if sign else book.causes, key)} is {'seen' if sign else 'there'}"
+    waits = [called(book.causes, cause) for cause in by.says.until]
+    until = f", until {' and '.join(waits)} is cleared" if waits else ""
+    how = "turn or run" if by.says.engine == "turning" else "run"
+    return f"the engine must not {how} while {while_}{until}; {by.says.why}"
+
+
+def _held_back(
+    seen: Seen, key: str, check: Check, apart: tuple[str, ...], by: tuple[Forbidden, ...]
+) -> str:
     """Why a check cannot be done as the machine stands; "" where nothing speaks against it."""
+    from shimstock.trade.faults.forbidden import held_by
+
     looked = _looked(seen.book, key)
     if away := looked.away(seen):
         return away
+    if held := held_by(seen.book, key, by):
+        return forbidden_told(seen.book, held)
     if check.engine and (stands_open := [each for each in apart if each not in check.joints]):
         return f"the engine must turn or run, and {_open_at(seen.book, stands_open)}"
     return looked.apart(seen)
@@ -152,8 +184,13 @@ def _open_at(book: Book, joints: list[str]) -> str:
 
 def cautions_of(book: Book, check: Check) -> tuple[Caution, ...]:
     """The cautions that a check calls up, those of the joints to be opened for it included."""
-    dangers = set(check.dangers)
-    return tuple(each for each in book.cautions.values() if dangers & set(each.dangers))
+    return cautions_by(book, check.dangers)
+
+
+def cautions_by(book: Book, dangers: Iterable[str]) -> tuple[Caution, ...]:
+    """The cautions that danger words call up, in the order of the book."""
+    words = set(dangers)
+    return tuple(each for each in book.cautions.values() if words & set(each.dangers))
 
 
 def _of_book(book: Book, causes: frozenset[str]) -> Iterator[tuple[str, Check, tuple[Target, ...]]]:

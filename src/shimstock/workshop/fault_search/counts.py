@@ -2,42 +2,37 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from datetime import UTC, datetime
+from typing import TYPE_CHECKING
 
 from shimstock.trade.faults.learned import Count, learned, together
-from shimstock.workshop.refused import Refused
+from shimstock.workshop.counts_file import CountsFile, written_counts
+from shimstock.workshop.our_name import our_name
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable, Iterator
+    from collections.abc import Iterable
 
     from shimstock.trade.machine.book import Book
-
-FORM = "shimstock fault counts 1"
-"""What a file of counts calls itself."""
 
 AWAY = Count(confirmed=0, looked=1)
 """A machine that was looked at for a cause which was not there."""
 
-LONGEST = 1_000_000
-"""Letters in a file of counts; each cause takes about sixty."""
-TOLD = 20
-"""So many faults of a file are told; the others are counted."""
-MOST = 1_000_000
-"""More machines than this nobody has looked at."""
-
 
 @dataclass(frozen=True)
 class Imported:
-    """Counts that came from elsewhere under one label. causes: how many are counted in it."""
+    """Counts that came from elsewhere under one label.
+
+    causes: how many are counted in it. known: whether their file said which workshop wrote it.
+    """
 
     label: str
     causes: int
     confirmed: int
     looked: int
     by: str
+    known: bool
 
 
 def counts() -> dict[str, Count]:
@@ -61,64 +56,20 @@ def imported() -> list[Imported]:
 
     from shimstock.workshop.models import FaultCounts
 
-    rows = FaultCounts.objects.filter(withdrawn=False).values("label").order_by("label")
-    summed = rows.annotate(Number("pk"), Sum("confirmed"), Sum("looked"), Max("by"))
+    rows = FaultCounts.objects.filter(withdrawn=False).values("label", "workshop")
+    summed = rows.order_by("label", "workshop").annotate(
+        Number("pk"), Sum("confirmed"), Sum("looked"), Max("by")
+    )
     return [
         Imported(row["label"], row["pk__count"], row["confirmed__sum"], row["looked__sum"],
-                 row["by__max"])
+                 row["by__max"], bool(row["workshop"]))
         for row in summed
     ]  # fmt: skip
 
 
 def export_counts() -> str:
-    """What was found in this workshop, as a file for another; what was imported is left out.
-
-    A JSON object: `form` says what it is, `causes` has for each cause of the books how often it was
-    confirmed and put right, of how many machines that were looked at for it.
-    """
-    causes = {
-        key: {"confirmed": count.confirmed, "looked": count.looked}
-        for key, count in sorted(own_counts().items())
-    }
-    return json.dumps({"form": FORM, "causes": causes}, indent=2) + "\n"
-
-
-def read_counts(text: str) -> dict[str, Count]:
-    """Read a file of counts. Raises Refused, which says everything that is wrong with it."""
-    if len(text) > LONGEST:
-        raise Refused([f"The counts are {len(text)} letters long; a file has at most {LONGEST}"])
-    try:
-        data = json.loads(text.removeprefix("\ufeff"))
-    except (ValueError, RecursionError) as error:
-        raise Refused([f"The counts are no JSON ({error}); export writes a file that is"]) from None
-    if not isinstance(data, dict) or data.get("form") != FORM:
-        said = data.get("form") if isinstance(data, dict) else None
-        raise Refused([f'The file says form {said!r}, not "{FORM}"; name a file of counts'])
-    causes = data.get("causes")
-    if not isinstance(causes, dict) or not causes:
-        raise Refused(["The file counts no causes; it must have some under “causes”"])
-    if wrong := [each for key, count in causes.items() for each in _wrong(key, count)]:
-        more = [f"And {len(wrong) - TOLD} more faults"] if len(wrong) > TOLD else []
-        raise Refused([*wrong[:TOLD], *more])
-    return {key: Count(count["confirmed"], count["looked"]) for key, count in causes.items()}
-
-
-def _wrong(cause: str, count: Any) -> Iterator[str]:
-    if not cause.strip() or len(cause) > 100 or not cause.isprintable():
-        yield f"{cause[:40]!a} cannot be the key of a cause; 1 to 100 letters would do"
-    if not isinstance(count, dict):
-        yield f"{cause} has no counts; confirmed and looked would do"
-        return
-    for name in ("confirmed", "looked"):
-        number = count.get(name)
-        if not isinstance(number, int) or isinstance(number, bool) or not 0 <= number <= MOST:
-            yield f"{cause}: {name} is {number!r}; a whole number from 0 to {MOST} would do"
-            return
-    if count["confirmed"] > count["looked"]:
-        yield (
-            f"{cause}: found {count['confirmed']} times on {count['looked']} machines; "
-            "looked must be at least confirmed"
-        )
+    """What was found in this workshop, as a file for another; what was imported is left out."""
+    return written_counts(CountsFile(own_counts(), our_name(), datetime.now(UTC)))
 
 
 def _summed(*, imported: bool) -> dict[str, Count]:

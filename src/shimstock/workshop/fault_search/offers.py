@@ -6,7 +6,7 @@ from collections.abc import Container, Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
-from shimstock.workshop.fault_search.checks import cautions_of
+from shimstock.workshop.fault_search.checks import cautions_by, cautions_of
 from shimstock.workshop.fault_search.seen import JointSeen, NotOffered, OfferSeen, QuestionSeen
 from shimstock.workshop.looking import called
 
@@ -14,16 +14,18 @@ if TYPE_CHECKING:
     from shimstock.trade.faults.network import Check
     from shimstock.trade.faults.search import Offer, Question
     from shimstock.trade.machine.book import Book
+    from shimstock.workshop.fault_search.checks import Checks
 
 
 def offer_seen(
-    book: Book, offer: Offer, check: Check, way: tuple[str, ...], settled: Container[str]
+    book: Book, offer: Offer, check: Check, at: Checks, settled: Container[str]
 ) -> OfferSeen:
     """A check that could be done next.
 
-    way: joints to open for it, in order. settled: causes that are, and need no check any more.
+    at: the checks that it is one of, with the way to each. settled: causes that are, and need no
+    check any more.
     """
-    about = _about(book, offer.check)
+    about = _about(book, offer.check, offer.check in at.standing)
     return OfferSeen(
         check=offer.check,
         kind=about.kind,
@@ -36,7 +38,7 @@ def offer_seen(
         settles=tuple(cause for cause in check.confirms if cause not in settled),
         minutes=offer.minutes,
         opening=offer.opening,
-        joints=tuple(_joint(book, key) for key in way),
+        joints=tuple(_joint(book, key) for key in at.way[offer.check]),
         cautions=cautions_of(book, check),
         needs=check.needs,
         hands=check.hands,
@@ -55,6 +57,7 @@ def question_seen(book: Book, question: Question) -> QuestionSeen:
         mark=sign.mark or "",
         said=sign.said or "",
         where=book.parts[sign.where].name if sign.where else "",
+        cautions=cautions_by(book, sign.dangers),
         chance=question.seen,
         saves=question.saves,
         tells=question.tells,
@@ -92,11 +95,11 @@ class _About:
     figure: str = ""
 
 
-def _about(book: Book, check: str) -> _About:
+def _about(book: Book, check: str, standing: bool = False) -> _About:
     kind, _, key = check.partition(":")
     match kind:
         case "cause":
-            return _of_cause(book, key)
+            return _of_cause(book, key, standing)
         case "sign":
             return _of_sign(book, key)
     part = book.parts[key]
@@ -104,17 +107,19 @@ def _about(book: Book, check: str) -> _About:
     return _About("open", key, part.name, part.mark or "", do)
 
 
-def _of_cause(book: Book, key: str) -> _About:
+def _of_cause(book: Book, key: str, standing: bool) -> _About:
     cause = book.causes[key]
+    instead = cause.check.standing if standing else None
+    points = instead or cause
     return _About(
         "cause",
         key,
         cause.name,
         cause.mark or "",
-        cause.check.do,
-        cause.points_to or "",
-        cause.points_away or "",
-        next(iter((*cause.figures, *cause.shown_by)), ""),
+        instead.do if instead else cause.check.do,
+        points.points_to or "",
+        points.points_away or "",
+        "" if instead else next(iter((*cause.figures, *cause.shown_by)), ""),
     )
 
 

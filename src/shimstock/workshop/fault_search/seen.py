@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING, Literal
 if TYPE_CHECKING:
     from shimstock.trade.machine.book import Caution
 
+WORTH_OPENING = 0.1
+"""Stopping to open up is not worth a thought where it finds the cause more seldom than this."""
 OF_SEARCH, OF_READING, NOW = "search", "reading", "now"
 """Where something that is told comes from: the search, a reading in the book, or typed now."""
 
@@ -104,13 +106,19 @@ class OfferSeen:
     finds: float
     expected: float
 
+    @property
+    def worth_showing(self) -> bool:
+        """Whether it is worth a line: opening up is, where one time in ten it finds the cause."""
+        return self.kind != "open" or self.finds >= WORTH_OPENING
+
 
 @dataclass(frozen=True)
 class QuestionSeen:
     """A sign that costs nothing to look for, and that nobody looked for.
 
-    said: how a person says it. where: name of the part at which it shows; "" for none. chance: that
-    it is there. saves: minutes that knowing it saves. tells: bits of doubt that it takes away.
+    said: how a person says it. where: name of the part at which it shows; "" for none. cautions: of
+    what can hurt where it shows. chance: that it is there. saves: minutes that knowing it saves.
+    tells: bits of doubt that it takes away.
     """
 
     key: str
@@ -118,6 +126,7 @@ class QuestionSeen:
     mark: str
     said: str
     where: str
+    cautions: tuple[Caution, ...]
     chance: float
     saves: float
     tells: float

@@ -10,9 +10,11 @@ from typing import TYPE_CHECKING, Any
 from shimstock.workshop.fault_search.counts import counts, learned_priors
 from shimstock.workshop.fault_search.given import given, told_of
 from shimstock.workshop.fault_search.seen import OF_READING, HeldBack
+from shimstock.workshop.fault_search.worked_out import worked_out
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.at_hand import AtHand
+    from shimstock.trade.faults.forbidden import Forbidden
     from shimstock.trade.faults.interval import Interval
     from shimstock.trade.faults.learned import Count
     from shimstock.trade.faults.network import Network, Told
@@ -84,6 +86,20 @@ class SearchSeen:
         return tuple(each for each in book.cautions.values() if dangers & set(each.dangers))
 
     @cached_property
+    def forbidden(self) -> tuple[Forbidden, ...]:
+        """What was told that forbids the engine to run, or to turn."""
+        from shimstock.trade.faults.forbidden import forbidden
+
+        return forbidden(self.seen.book, self.given)
+
+    @property
+    def must_not(self) -> tuple[str, ...]:
+        """The same in words, a line each."""
+        from shimstock.workshop.fault_search.checks import forbidden_told
+
+        return tuple(forbidden_told(self.seen.book, each) for each in self.forbidden)
+
+    @cached_property
     def explained(self) -> tuple[tuple[CauseSeen, str], ...]:
         """The causes known to be there that explain what was seen, and the names of those signs."""
         signs = self.seen.book.signs
@@ -121,7 +137,7 @@ class SearchSeen:
         if not self.begun:
             return {}
         looked = {cause: count.looked for cause, count in self.counted.items()}
-        return intervals(self.network, self.given, looked)
+        return worked_out(intervals, self.network, self.given, looked)
 
     @cached_property
     def offers(self) -> tuple[OfferSeen, ...]:
@@ -129,9 +145,9 @@ class SearchSeen:
         from shimstock.workshop.fault_search.offers import offer_seen
 
         can, _ = self._offered
-        book, way, settled = self.seen.book, self._checks.way, self.given.causes
+        book, settled = self.seen.book, self.given.causes
         return tuple(
-            offer_seen(book, each, can[each.check], way[each.check], settled)
+            offer_seen(book, each, can[each.check], self._checks, settled)
             for each in self._search.offers
         )
 
@@ -174,7 +190,8 @@ class SearchSeen:
         """What speaks for and against each of the ranking's causes, worked out at once."""
         from shimstock.trade.faults.why import whys
 
-        return whys(self.network, self.given, [each.key for each in self.ranking])
+        causes = tuple(each.key for each in self.ranking)
+        return worked_out(whys, self.network, self.given, causes)
 
     def why(self, cause: str) -> WhySeen:
         """What speaks for and against a cause of the book, and how its prior came about."""
@@ -192,6 +209,15 @@ class SearchSeen:
         return would_change(self) if self.begun else ()
 
     @cached_property
+    def names(self) -> Mapping[str, str]:
+        """The names and marks of the book's signs and causes, by their keys."""
+        from shimstock.workshop.fault_search.words import about_called
+
+        book = self.seen.book
+        signs = {key: about_called(book, f"sign:{key}") for key in book.signs}
+        return signs | {key: about_called(book, f"cause:{key}") for key in book.causes}
+
+    @cached_property
     def _whys(self) -> dict[str, WhySeen]:
         return {}
 
@@ -203,7 +229,7 @@ class SearchSeen:
         if self.ranked is None:
             return Checks({}, {}, {})
         left = [cause for cause in raised(self) if cause not in self.given.causes]
-        return checks_at(self.seen, left)
+        return checks_at(self.seen, left, self.forbidden)
 
     @cached_property
     def _offered(self) -> tuple[dict[str, Any], dict[str, str]]:
@@ -224,8 +250,10 @@ class SearchSeen:
         joints = {joint for check in can.values() for joint in check.joints}
         minutes = {joint: self.seen.book.joints[joint].open for joint in sorted(joints)}
         signs = free_signs(self.seen.book, self.given)
-        free = [key for key in signs if not cannot_show(self.seen, key)]
-        return next_checks(self.network, self.given, can, minutes, free=free, about=self.about)
+        free = [key for key in signs if not cannot_show(self.seen, key, self.forbidden)]
+        return worked_out(
+            next_checks, self.network, self.given, can, minutes, free=free, about=self.about
+        )
 
 
 def see_search(
@@ -249,7 +277,7 @@ def see_search(
     known = told_of(told)
     here = at_hand or at_hand_of(row)
     try:
-        ranked = rank(network, known)
+        ranked = worked_out(rank, network, known)
     except CannotBe as error:
         return SearchSeen(seen, row, told, known, network, counted, None, str(error), here)
     return SearchSeen(seen, row, told, known, network, counted, ranked, "", here)

@@ -6,8 +6,10 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from shimstock.trade.faults.learned import Count, learned_prior
+from shimstock.trade.numbers.percent import percent
 from shimstock.workshop.fault_search.seen import OF_READING
 from shimstock.workshop.fault_search.words import about_called
+from shimstock.workshop.fault_search.worked_out import worked_out
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.why import Change, Speaks
@@ -129,8 +131,8 @@ def would_change(search: SearchSeen) -> tuple[ChangeSeen, ...]:
 
     book = search.seen.book
     every = free_signs(book, search.given)
-    free = tuple(key for key in every if not cannot_show(search.seen, key))
-    changes = what_would_change(search.network, search.given, free, search.about)
+    free = tuple(key for key in every if not cannot_show(search.seen, key, search.forbidden))
+    changes = worked_out(what_would_change, search.network, search.given, free, search.about)
     return tuple(_change(book, each) for each in changes)
 
 
@@ -149,7 +151,7 @@ def _speaks(search: SearchSeen, speaks: Speaks) -> SpeaksSeen:
     about = f"{'cause' if speaks.is_cause else 'sign'}:{speaks.told}"
     told = next(each for each in search.told if each.about == about and each.counts)
     book = search.seen.book
-    factor, line = factor_in_words(speaks.factor), in_words(speaks, _names(book))
+    factor, line = factor_in_words(speaks.factor), in_words(speaks, search.names)
     short = f"{told.mark or told.name} {told.says}"
     return SpeaksSeen(
         about=about,
@@ -167,15 +169,10 @@ def _speaks(search: SearchSeen, speaks: Speaks) -> SpeaksSeen:
     )
 
 
-def _names(book: Book) -> dict[str, str]:
-    signs = {key: about_called(book, f"sign:{key}") for key in book.signs}
-    return signs | {key: about_called(book, f"cause:{key}") for key in book.causes}
-
-
 def _change(book: Book, change: Change) -> ChangeSeen:
     about = f"{'cause' if change.is_cause else 'sign'}:{change.asked}"
     says = "cleared" if change.is_cause else "seen" if change.seen else "not seen"
     first = about_called(book, f"cause:{change.first}") if change.first else ""
-    then = f"{first} would be first" if first else "nothing would be left to go by"
-    line = f"{about_called(book, about)} {says} ({change.chance:.0%}): {then}"
+    then = f"{first} would be most likely" if first else "nothing would be left to go by"
+    line = f"{about_called(book, about)} {says} ({percent(change.chance)}): {then}"
     return ChangeSeen(about, says, change.chance, first, line)

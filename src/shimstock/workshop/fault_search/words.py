@@ -2,14 +2,22 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
-from shimstock.workshop.fault_search.pick import found_by_word, has_all, plain, stems
+from shimstock.workshop.fault_search.pick import (
+    found_by_word,
+    has_all,
+    nearest_by_word,
+    plain,
+    stems,
+    wholly_said,
+)
 from shimstock.workshop.refused import NotFound, Refused
 from shimstock.workshop.wording import NoSuchWord, listed
 
 if TYPE_CHECKING:
-    from collections.abc import Iterable
+    from collections.abc import Iterable, Sequence
 
     from shimstock.trade.machine.book import Book
     from shimstock.workshop.models import FaultSearch, Machine
@@ -21,23 +29,44 @@ NOT_LOOKED = "not looked"
 MOST_PEOPLE = 20
 """More do not find room around a machine; a larger number is a slip of the finger."""
 
+NEAREST = 3
+"""How many signs are asked for where none is called as was typed."""
+
 SIGN, CAUSE = "sign:", "cause:"
 """Before the key of what something is said about; as before the key of a check."""
 
 
-def find_sign(book: Book, typed: str) -> str:
-    """Find a sign's key by key, mark, name, or words of its name or of how a person says it.
+class NoSuchSign(NotFound):
+    """No sign is called so; the message asks for the nearest by what it means."""
 
-    Raises NotFound; Refused where the text names several.
+    def __init__(self, typed: str, nearest: Sequence[str]) -> None:
+        self._nearest = nearest
+        super().__init__("sign", typed, (), where=" in this machine's book")
+        self.near = tuple(nearest)
+
+    def _next_move(self) -> str:
+        return f"Did you mean: {'; '.join(self._nearest)}?"
+
+
+def find_sign(book: Book, typed: str) -> str:
+    """Find a sign's key by key, mark, name, or words of its name or of how people say it.
+
+    Raises NotFound, with the nearest signs by those words; Refused where the text names several.
     """
     from shimstock.workshop.find import find_among
 
     try:
         return find_among("sign", typed, book.signs)
-    except NotFound:
-        if not (found := [each.key for each in found_by_word(book, typed)]):
+    except NotFound as no_name:
+        if found := [each.key for each in found_by_word(book, typed)]:
+            return _only_one("sign", typed, found)
+        if len(whole := wholly_said(book, typed)) == 1:
+            return whole[0]
+        near = [about_called(book, SIGN + each.key) for each in nearest_by_word(book, typed)]
+        slip = no_name.near and not typed.strip().count(" ")  # of the finger, in a key or a mark
+        if slip or not near:
             raise
-        return _only_one("sign", typed, found)
+        raise NoSuchSign(typed, near[:NEAREST]) from None
 
 
 def find_cause(book: Book, typed: str) -> str:
@@ -62,10 +91,15 @@ def find_about(book: Book, typed: str) -> str:
 
     Raises NotFound; Refused where the text names several.
     """
+    from shimstock.workshop.find import find_among
+
     if typed.startswith(SIGN):
         return SIGN + find_sign(book, typed.removeprefix(SIGN))
     if typed.startswith(CAUSE):
         return CAUSE + find_cause(book, typed.removeprefix(CAUSE))
+    for prefix, what, things in ((SIGN, "sign", book.signs), (CAUSE, "cause", book.causes)):
+        with suppress(NotFound):
+            return prefix + find_among(what, typed, things)
     try:
         return SIGN + find_sign(book, typed)
     except NotFound as no_sign:
@@ -153,7 +187,7 @@ def _find_tool(book: Book, typed: str) -> str:
     raise NoSuchWord("tool", typed, tools, where=" that a check of this machine's book needs")
 
 
-def _only_one(what: str, typed: str, keys: list[str]) -> str:
+def _only_one(what: str, typed: str, keys: Sequence[str]) -> str:
     if len(keys) > 1:
         raise Refused([f"{typed!r} names more than one {what}; {listed(keys, 'or')}?"])
     return keys[0]

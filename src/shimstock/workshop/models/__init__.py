@@ -10,6 +10,7 @@ from shimstock.workshop.models.people import Device, JoinCode, Person, SignInTry
 from shimstock.workshop.models.photos import Photo, Upload
 from shimstock.workshop.models.readings import ReadingRow, VerdictRow
 from shimstock.workshop.models.states import JointState, PieceState
+from shimstock.workshop.models.workshop import Workshop
 
 __all__ = [
     "AnswerRow",
@@ -33,4 +34,5 @@ __all__ = [
     "SignInTry",
     "Upload",
     "VerdictRow",
+    "Workshop",
 ]

@@ -109,6 +109,10 @@ class FaultCounts(Kept):
     ABSENT = {"withdrawn": True}
 
     label = models.CharField(max_length=100, help_text="What its counts are called here.")
+    workshop = models.CharField(
+        max_length=64, blank=True, default="", help_text="What it calls itself; empty if unsaid."
+    )
+    written_at = models.DateTimeField(null=True, help_text="When it wrote its file.")
     cause = models.CharField(max_length=100)
     confirmed = models.PositiveIntegerField()
     looked = models.PositiveIntegerField()
@@ -121,8 +125,13 @@ class FaultCounts(Kept):
         constraints = [
             models.UniqueConstraint(
                 fields=["label", "cause"],
-                condition=models.Q(withdrawn=False),
+                condition=models.Q(withdrawn=False, workshop=""),
                 name="one_count_of_a_label_and_cause",
+            ),
+            models.UniqueConstraint(
+                fields=["workshop", "cause"],
+                condition=models.Q(withdrawn=False) & ~models.Q(workshop=""),
+                name="one_count_of_a_workshop_and_cause",
             ),
             models.CheckConstraint(
                 condition=models.Q(looked__gte=models.F("confirmed")),
@@ -132,8 +141,8 @@ class FaultCounts(Kept):
 
     @property
     def place(self) -> str:
-        """Everything that came under the label."""
-        return counts_place(self.label)
+        """Everything of that workshop; where its file did not say whose it is, of that label."""
+        return counts_place(self.label, self.workshop)
 
     def __str__(self) -> str:
         return f"{self.label}, {self.cause}: {self.confirmed} of {self.looked}"

@@ -16,7 +16,7 @@ from shimstock.trade.machine.sheet import BookErrors
 from shimstock.trade.machine.typed_figure import FIELDS, as_typed
 from shimstock.workshop import acts, book_told
 from shimstock.workshop.acts.figures import faults_at_fields
-from shimstock.workshop.books import newer_starters
+from shimstock.workshop.books import newer_starters, own_text
 from shimstock.workshop.find import find_figure, find_joint
 from shimstock.workshop.looking import Seen, see
 from shimstock.workshop.refused import NotFound
@@ -84,23 +84,29 @@ def figure(asked: Asked, slug: str, figure: str) -> HttpResponse:
     return do_and_show(
         asked,
         lambda: acts.correct_figure(
-            machine=seen.row, figure=key, typed=typed, note=note, who=asked.who
+            machine=seen.row, figure=key, typed=typed, note=note, meant="meant" in asked.POST,
+            who=asked.who,
         ),
         then=reverse("figure", args=[slug, key]),
         again=lambda wrong: _not_done(asked, seen, key, typed, wrong),
-    )
+    )  # fmt: skip
 
 
 def _look_at_figure(asked: Asked, seen: Seen, key: str, typed: dict[str, str]) -> HttpResponse:
     """The figure's page with what the correction would change, or what is wrong with it."""
     try:
-        look = look_at_figure(seen.row, seen.book, key, typed)
+        look = look_at_figure(seen.row, seen.book, key, typed, meant=_looks_as_meant(asked))
     except Exception as error:
         wrong = explained(error)
         if wrong is None:
             raise
         return _not_done(asked, seen, key, typed, wrong)
     return _figure(asked, seen, key, typed, look=look)
+
+
+def _looks_as_meant(asked: Asked) -> bool:
+    """Whether what looks like a slip is to be looked at all the same."""
+    return asked.POST.get("look") == "meant"
 
 
 def _not_done(
@@ -132,6 +138,7 @@ def _figure(
         key=key,
         figure=entry,
         told=book_told.in_words(seen.book, key),
+        puts="meant" if _looks_as_meant(asked) else "put",
         typed=typed,
         note=str(asked.POST.get("note", "")),
         at=at or {},
@@ -152,7 +159,7 @@ def torque(asked: Asked, slug: str, joint: str, number: int) -> HttpResponse:
         asked,
         lambda: acts.correct_torque(
             machine=seen.row, joint=key, number=number, torque=tight, page=on, note=note,
-            who=asked.who,
+            meant="meant" in asked.POST, who=asked.who,
         ),
         then=reverse("torque", args=[slug, key, number]),
         again=lambda wrong: _torque(asked, seen, key, number, wrong=wrong),
@@ -163,7 +170,9 @@ def _look_at_torque(
     asked: Asked, seen: Seen, key: str, number: int, tight: str, on: str
 ) -> HttpResponse:
     try:
-        look = look_at_torque(seen.row, seen.book, key, number, tight, on)
+        look = look_at_torque(
+            seen.row, seen.book, key, number, tight, on, meant=_looks_as_meant(asked)
+        )
     except Exception as error:
         wrong = explained(error)
         if wrong is None:
@@ -196,6 +205,7 @@ def _torque(
         joint=joint,
         each=each,
         told=book_told.fastening_in_words(each),
+        puts="meant" if _looks_as_meant(asked) else "put",
         typed=asked.POST or {"torque": each.torque.typed if each.torque else "", "page": each.page},
         look=look,
     )
@@ -222,7 +232,7 @@ def _sent(asked: Asked, seen: Seen) -> tuple[str, str]:
     if (sent := asked.FILES.get("file")) is not None:
         return sent.read().decode("utf-8", errors="replace").replace("\r\n", "\n"), str(sent.name)
     if "text" not in asked.POST:
-        return seen.row.book_text, seen.row.book_name
+        return own_text(seen.row)
     text = str(asked.POST["text"]).replace("\r\n", "\n")
     return text, str(asked.POST.get("name", "")) or seen.row.book_name
 

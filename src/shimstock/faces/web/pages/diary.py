@@ -13,7 +13,7 @@ from shimstock.faces.web.places import address_of
 from shimstock.faces.web.whole_number import whole_number
 from shimstock.faces.web.wrong import NOT_DONE, Wrong
 from shimstock.workshop import acts, diary_told
-from shimstock.workshop.acts.undoing import why_not_undo
+from shimstock.workshop.acts.undoing import in_the_way, why_not_undo
 from shimstock.workshop.changes import undoing_told
 from shimstock.workshop.diary_told import A_PAGE, Told, Wanted
 from shimstock.workshop.looking import Seen, see
@@ -102,6 +102,7 @@ def _undo(asked: Asked, seen: Seen, entry: DiaryEntry, wrong: Wrong | None = Non
         entry=entry,
         put_back=undoing_told(entry, seen.book),
         against=why_not_undo(entry),
+        first=in_the_way(entry),
     )
 
 

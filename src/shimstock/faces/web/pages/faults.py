@@ -18,8 +18,9 @@ from shimstock.faces.web.wrong import NOT_DONE, Wrong
 from shimstock.trade.faults.learned import BOOK_IS_WORTH
 from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop import acts
+from shimstock.workshop.counts_file import LONGEST
 from shimstock.workshop.fault_search.again import look_again
-from shimstock.workshop.fault_search.counts import LONGEST, export_counts, imported
+from shimstock.workshop.fault_search.counts import export_counts, imported
 from shimstock.workshop.fault_search.pick import found_by_word
 from shimstock.workshop.fault_search.trail import trail
 from shimstock.workshop.fault_search.words import (
@@ -29,6 +30,7 @@ from shimstock.workshop.fault_search.words import (
     find_search,
     find_sign,
     open_search,
+    searches_of,
 )
 from shimstock.workshop.looking import DEFERS, see, see_all
 from shimstock.workshop.refused import NotFound
@@ -122,7 +124,9 @@ def fault(asked: Asked, slug: str, number: int) -> HttpResponse:
 
 def _shown(asked: Asked, slug: str, number: int, wrong: Wrong | None = None) -> HttpResponse:
     seen = see(slug)
-    row = find_search(seen.row, number)
+    searches = searches_of(seen.row)
+    row = next((each for each in searches if each.number == number), None)
+    row = row or find_search(seen.row, number)
     return page(
         asked,
         "fault.html",
@@ -131,7 +135,7 @@ def _shown(asked: Asked, slug: str, number: int, wrong: Wrong | None = None) -> 
         status=NOT_DONE if wrong else 200,
         wrong=wrong,
         search=row,
-        shown=Shown(look_again(seen, row), asked.GET, asked.POST if wrong else {}),
+        shown=Shown(look_again(seen, row), asked.GET, asked.POST if wrong else {}, searches),
         trail=trail(seen.row, row.number, TRAIL),
         defers=DEFERS,
     )
@@ -258,6 +262,7 @@ def _counted(asked: Asked) -> DiaryEntry:
         label=label,
         text=_text(file) if isinstance(file, UploadedFile) else "",
         replace="replace" in asked.POST,
+        meant="meant" in asked.POST,
         who=asked.who,
     )
 

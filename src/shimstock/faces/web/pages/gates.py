@@ -17,13 +17,19 @@ from shimstock.workshop import acts
 from shimstock.workshop.find import find_gate
 from shimstock.workshop.looking import DEFERS, Seen, minutes, see
 from shimstock.workshop.passing import gate_word, passes, signed_answers
-from shimstock.workshop.places import gate_place, joint_place, piece_place, reading_place
+from shimstock.workshop.places import (
+    gate_place,
+    joint_place,
+    piece_place,
+    reading_place,
+    search_place,
+)
 from shimstock.workshop.refused import Refused
 
 if TYPE_CHECKING:
     from shimstock.trade.machine.gates import Point
     from shimstock.trade.reach.gates import GateView
-    from shimstock.trade.reach.points import OpenPoint
+    from shimstock.trade.reach.open_point import OpenPoint
     from shimstock.workshop.models import DiaryEntry, GatePass
 
 
@@ -144,6 +150,8 @@ def _address(seen: Seen, point: OpenPoint) -> str:
             place = piece_place(point.where, piece)
         case "reading":
             place = reading_place(point.where, piece, "")
+        case "fault":
+            place = search_place(int(point.where))
         case "set":
             place = piece_place(seen.book.members(point.where)[0], "")
         case "question":

@@ -48,6 +48,7 @@ def _shown(asked: Asked, slug: str, joint: str, wrong: Wrong | None = None) -> H
 
     seen = see(slug)
     at = at_joint(seen, joint)
+    photos = photos_of(seen.row, at.place)
     return page(
         asked,
         "joint.html",
@@ -56,6 +57,7 @@ def _shown(asked: Asked, slug: str, joint: str, wrong: Wrong | None = None) -> H
         wrong=wrong,
         at=at,
         doing=_first_what_was_tried(at.actions, asked.POST.get("do")),
+        tried=asked.POST.get("do") in at.actions,
         typed=asked.POST,
         typed_gaskets=asked.POST.getlist("gasket"),
         defers=DEFERS,
@@ -65,7 +67,8 @@ def _shown(asked: Asked, slug: str, joint: str, wrong: Wrong | None = None) -> H
         machine=seen.row,
         notes=notes_on(seen.row, at.place),
         bags=bags_of(seen.row, at.place),
-        photos=photos_of(seen.row, at.place),
+        photos=photos,
+        shown_now=at.shown_now({photo.moment for photo in photos}),
         told=told_of(seen.row, at.place, LAST),
     )
 
@@ -102,6 +105,7 @@ def _ready(machine: str, joint: str, who: str, typed: QueryDict) -> DiaryEntry:
         faces_clean=True if "faces_clean" in typed else None,
         gaskets=typed.getlist("gasket"),
         bolts=_count(typed.get("bolts", "")),
+        meant="meant" in typed,
     )
 
 
@@ -125,8 +129,10 @@ def _leak(machine: str, joint: str, who: str, typed: QueryDict) -> DiaryEntry:
         machine=machine,
         joint=joint,
         who=who,
-        result=typed.get("result", ""),
+        result=typed.get("result") or typed.get("meant", ""),
         chalk="chalk" in typed,
+        standing="standing" in typed,
+        meant="meant" in typed,
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
@@ -22,6 +23,7 @@ from shimstock.trade.numbers.not_understood import NotUnderstood
 from shimstock.workshop import people as workers
 from shimstock.workshop.models import Device, Person
 from shimstock.workshop.refused import Refused
+from shimstock.workshop.wording import count_of
 
 TOO_MANY = 429
 WHILE_IT_IS_OPEN = 0  # seconds, as a session's end: with its browser
@@ -105,6 +107,25 @@ def end_device(asked: Asked, number: int) -> HttpResponse:
     return HttpResponseRedirect(reverse("people"))
 
 
+@sensitive_post_parameters("old", "new", "again")
+def change_password(asked: Asked) -> HttpResponse:
+    """A new password for whoever asks: signed in here still, and nowhere else."""
+    if asked.method != "POST" or not settings.SERVING.sign_in:
+        return HttpResponseRedirect(reverse("people"))
+    here = str(asked.session.session_key)
+    typed = {name: str(asked.POST.get(name, "")) for name in ("old", "new", "again")}
+    try:
+        ended = workers.change_password(asked.who, **typed, session=here, address=_from(asked))
+    except Refused as error:
+        return _refused(error, lambda **why: _people(asked, **why))
+    asked.session.cycle_key()
+    workers.renew_session(here, str(asked.session.session_key))
+    rotate_token(asked)
+    elsewhere = f"; you are signed out on {count_of(ended, 'other device')}" if ended else ""
+    messages.success(asked, f"Your password is changed{elsewhere}.")
+    return HttpResponseRedirect(reverse("people"))
+
+
 def _people(asked: Asked, **shown: Any) -> HttpResponse:
     devices = _listed(asked) if settings.SERVING.sign_in else []
     good_for = int(workers.CODE_GOOD_FOR.total_seconds() / 60)
@@ -136,13 +157,17 @@ def _from(asked: Asked) -> str:
 
 def _again(asked: Asked, template: str, error: Exception, **shown: Any) -> HttpResponse:
     """The page with the name as it was typed, and what was wrong."""
-    wait = getattr(error, "wait", 0)
-    status = TOO_MANY if wait else NOT_DONE
     typed: dict[str, Any] = {
         "name": asked.POST.get("name", ""),
         "trusted": asked.POST.get("trusted") == "on",
     }
-    answer = page(asked, template, status=status, wrong=explained(error), **typed, **shown)
+    return _refused(error, lambda **why: page(asked, template, **typed, **shown, **why))
+
+
+def _refused(error: Exception, again: Callable[..., HttpResponse]) -> HttpResponse:
+    """A page made again with what was wrong, which says how long to wait."""
+    wait = getattr(error, "wait", 0)
+    answer = again(status=TOO_MANY if wait else NOT_DONE, wrong=explained(error))
     if wait:
         answer.headers["Retry-After"] = str(wait)
     return answer
@@ -191,5 +216,6 @@ URLS = [
     path("join/<code>/", join, name="join"),
     path("people/", people, name="people"),
     path("people/let-in/", let_in, name="let-in"),
+    path("people/password/", change_password, name="change-password"),
     path("people/end/<int:number>/", end_device, name="end-device"),
 ]

@@ -18,7 +18,7 @@ from django.utils.timezone import localtime
 
 from shimstock.faces.paper.drawing import sign_alone
 from shimstock.faces.paper.signs import JOINT_SIGNS, PART_SIGNS, VERDICT_SIGNS
-from shimstock.trade.machine.words import JointWord, PartWord, Verdict
+from shimstock.trade.machine.words import TOO_MUCH, JointWord, PartWord, Verdict
 
 register = template.Library()
 
@@ -101,6 +101,8 @@ def _typed(word: object) -> JointWord | PartWord | Verdict | None:
     """A trade word as such; of text that is one of several kinds, a verdict, joint, then part."""
     if isinstance(word, JointWord | PartWord | Verdict):
         return word
+    if word == TOO_MUCH:
+        return Verdict.BORDERLINE
     for words in (Verdict, JointWord, PartWord):
         if str(word) in set(words):
             return words(str(word))

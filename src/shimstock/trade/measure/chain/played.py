@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from shimstock.trade.measure.chain.link_play import LinkPlay
 from shimstock.trade.measure.chain.ways import WayTo
-from shimstock.trade.measure.words import decimals_worth, percent
+from shimstock.trade.measure.words import decimals_worth
+from shimstock.trade.numbers.percent import percent
 from shimstock.trade.numbers.quantity import decimals_for, show
 from shimstock.trade.numbers.working import Working
 

@@ -71,7 +71,15 @@
 
   const button = (parent, text, act) => add(parent, "button", text, { type: "button", className: "plain", onclick: act });
 
-  const clock = (at) => new Date(at).toLocaleString([], { day: "numeric", month: "short", hour: "2-digit", minute: "2-digit" });
+  const MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
+  const two = (number) => String(number).padStart(2, "0");
+
+  // As the shed writes it: 3 Oct 2026, 20:14.
+  const clock = (at) => {
+    const when = new Date(at);
+    const day = `${when.getDate()} ${MONTHS[when.getMonth()]} ${when.getFullYear()}`;
+    return `${day}, ${two(when.getHours())}:${two(when.getMinutes())}`;
+  };
 
   const counted = (kept) => {
     const kinds = new Map();

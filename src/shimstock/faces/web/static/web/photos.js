@@ -196,6 +196,7 @@
 
   const count = (form) => {
     const many = chosen(form).length;
+    form.querySelector("[data-chosen]").textContent = chosen(form).map((file) => file.name).join(", ");
     form.querySelector("[data-send]").textContent = many ? `Keep ${many} photo${many === 1 ? "" : "s"}` : "Keep the photos";
   };
 

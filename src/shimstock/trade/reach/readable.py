@@ -1,0 +1,105 @@
+"""Whether a figure can be read again as the machine stands, and what that waits for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Literal
+
+from shimstock.trade.machine.book import Train
+from shimstock.trade.machine.state import MachineNow, PieceKey
+from shimstock.trade.machine.words import PartWord
+from shimstock.trade.reach.pieces import pieces_at
+
+AWAY = (
+    PartWord.WANTED,
+    PartWord.QUOTED,
+    PartWord.TO_BE_MADE,
+    PartWord.ON_ORDER,
+    PartWord.IN_THE_POST,
+    PartWord.AT_MACHINIST,
+    PartWord.AT_BENCH,
+    PartWord.LENT,
+)
+"""Pieces that somebody is to be asked after."""
+
+DONE_WITH = (PartWord.REJECTED, PartWord.SCRAPPED)
+"""Pieces that nobody reads again."""
+
+OFF = (
+    PartWord.OFF,
+    PartWord.BAGGED,
+    PartWord.WASHED,
+    PartWord.IN_HAND,
+    PartWord.BACK_AND_CHECKED,
+    PartWord.PARKED,
+)
+"""Pieces that are in the shed, and not on the machine."""
+
+
+@dataclass(frozen=True)
+class WaitsFor:
+    """What must be back, or closed, before a figure can be read again.
+
+    where: key of the part or joint. piece: which of several.
+    """
+
+    kind: Literal["piece", "joint"]
+    where: str
+    piece: str = ""
+
+
+def waits_for(now: MachineNow, figure: str, piece: str) -> tuple[WaitsFor, ...]:
+    """All that reading a figure again waits for; nothing where it can be read now.
+
+    What lies on the bench can be read there, unless the engine must have run for it, or a whole
+    chain is felt at its end.
+    """
+    return tuple(dict.fromkeys(_held_up(now, figure, piece)))
+
+
+def _held_up(now: MachineNow, figure: str, piece: str) -> Iterator[WaitsFor]:
+    running, chain = now.book.measures[figure].running, _felt_at(now, figure)
+    assembled = running or chain is not None
+    missing = {*AWAY, *DONE_WITH, *(OFF if assembled else ())}
+    for key in _read_on(now, figure, piece, chain):
+        if now.piece(*key).word in missing:
+            yield WaitsFor("piece", *key)
+    for joint in sorted(now.open_joints):
+        if (running and now.book.joints[joint].to_run) or _spreads(chain, joint):
+            yield from _open_at(now, joint)
+
+
+def _open_at(now: MachineNow, joint: str) -> Iterator[WaitsFor]:
+    """What is away of the parts that meet at an open joint, and then the joint."""
+    for part in now.book.joints[joint].between:
+        for piece in pieces_at(now.book, joint, part):
+            if now.piece(part, piece).word in AWAY:
+                yield WaitsFor("piece", part, piece)
+    yield WaitsFor("joint", joint)
+
+
+def _read_on(now: MachineNow, figure: str, piece: str, chain: Train | None) -> Iterator[PieceKey]:
+    """The pieces that a figure is read on: its own, those it follows from, those of its chain."""
+    measures = now.book.measures
+    derive = measures[figure].derive
+    parts = [measures[key].of for key in (figure, *(derive.sources if derive else ()))]
+    for link in chain.links if chain else ():
+        named = (measures[link.figure].of, link.driver, link.driven)
+        parts += [part for part in named if part in now.book.parts]
+    for part in dict.fromkeys(parts):
+        pieces = now.book.parts[part].instances
+        yield from ((part, each) for each in ((piece,) if piece in pieces else pieces))
+
+
+def _felt_at(now: MachineNow, figure: str) -> Train | None:
+    """The chain at whose end a figure is felt; None for a figure of one part."""
+    for chain in now.book.trains.values():
+        holds = (link.hold.figure for link in chain.links if link.hold)
+        if figure in (chain.figure, *holds):
+            return chain
+    return None
+
+
+def _spreads(chain: Train | None, joint: str) -> bool:
+    return chain is not None and any(link.spread_by == joint for link in chain.links)
