@@ -414,6 +414,64 @@ def test_a_link_leaves_the_page_only_where_the_shed_answers(field):
     page.wait_for_url("**/diary/")
 
 
+def test_an_answer_in_the_sheds_place_is_none(field, served):
+    page = field.new_page()
+    page.goto(J04)
+    page.route(
+        lambda _: True, lambda route: _only("HEAD", route, lambda it: it.fulfill(status=502))
+    )
+    page.get_by_label("Bolts out").fill("1")
+    page.get_by_role("button", name=OPEN_J04).click()
+
+    expect(page.get_by_role("alert")).to_contain_text("Nothing was sent")
+    assert opened(served.shed) == 0
+
+
+def test_a_page_taken_anew_meanwhile_says_that_nothing_was_sent(field, served):
+    page = field.new_page()
+    page.goto(J04)
+
+    def taken_anew(route):
+        page.evaluate(
+            """() => {
+                const page = document.getElementById("page");
+                page.replaceWith(page.cloneNode(true));
+            }"""
+        )
+        route.continue_()
+
+    page.route(lambda _: True, lambda route: _only("HEAD", route, taken_anew))
+    page.get_by_role("button", name=OPEN_J04).click()
+
+    expect(page.get_by_role("alert")).to_contain_text("press again")
+    assert opened(served.shed) == 0
+
+
+def test_a_link_is_not_followed_over_what_was_typed_since(field):
+    page = field.new_page()
+    page.goto(J04)
+
+    def typed_meanwhile(route):
+        page.get_by_label("Bolts out").fill("1")
+        route.continue_()
+
+    page.route(lambda _: True, lambda route: _only("HEAD", route, typed_meanwhile))
+    with page.expect_response(lambda answer: answer.request.method == "HEAD"):
+        page.get_by_role("link", name="Diary").click()
+    page.wait_for_timeout(500)
+
+    assert "/joint/J04/" in page.url
+    expect(page.get_by_label("Bolts out")).to_have_value("1")
+
+
+def _only(method, route, act):
+    """Do something with requests of one kind; the others go on."""
+    if route.request.method == method:
+        act(route)
+    else:
+        route.continue_()
+
+
 def test_when_it_was_kept_is_told_as_the_shed_writes_it(field):
     page = field.new_page()
     page.goto(LINER)

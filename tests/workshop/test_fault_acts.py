@@ -166,7 +166,7 @@ def test_of_two_searches_that_go_on_one_must_be_named(two_searches, act):
 
 
 def test_once_only_one_goes_on_it_need_not_be_named(two_searches):
-    acts.end_search(machine="diesel", who="Ida", search=2)
+    acts.end_search(machine="diesel", who="Ida", search=2, given_up=True)
 
     assert say({"C06": "there"}).says.startswith("Search 1: ")
 
@@ -175,8 +175,8 @@ def test_a_search_in_the_words_of_one_that_goes_on_says_so(search):
     entry = acts.begin_search(machine="diesel", about="Fan ROCKS", who="Bert")
 
     assert entry.says == "Began search 2: Fan ROCKS. One like it goes on: number 1."
-    acts.end_search(machine="diesel", who="Ida", search=1)
-    acts.end_search(machine="diesel", who="Ida", search=2)
+    acts.end_search(machine="diesel", who="Ida", search=1, given_up=True)
+    acts.end_search(machine="diesel", who="Ida", search=2, given_up=True)
     again = acts.begin_search(machine="diesel", about="fan rocks", who="Ida")
     assert again.says == "Began search 3: fan rocks."
 
@@ -190,6 +190,16 @@ def test_a_search_in_which_the_same_is_seen_as_in_another_says_so_once(two_searc
     assert said_in(2, {"S14": "seen"}).endswith(" One like it goes on: number 1.")
     assert "One like it" not in said_in(2, {"S06": "not seen"})
     assert "One like it" not in said_in(1, {"S09": "not seen"})  # it was there before
+
+
+def test_what_was_seen_and_taken_back_makes_no_search_like_another(two_searches):
+    def said_in(number, said):
+        return acts.say_in_search(machine="diesel", said={"S14": said}, who="Ida", search=number)
+
+    said_in(1, "seen")
+    said_in(1, "not looked")
+
+    assert "One like it" not in said_in(2, "seen").says
 
 
 def test_who_and_what_is_at_hand_is_set_and_undone(search):

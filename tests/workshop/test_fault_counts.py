@@ -79,7 +79,7 @@ def test_what_was_found_counts_on_every_machine_of_the_workshop(diesel):
 def test_a_cause_that_was_cleared_counts_as_looked_at_once_a_machine(diesel):
     for _ in range(2):
         begun({MESH: "cleared"})
-        acts.end_search(machine="diesel", who="Ida")
+        acts.end_search(machine="diesel", who="Ida", given_up=True)
     assert own_counts() == {MESH: Count(0, 1)}
 
     put_right()
@@ -278,6 +278,22 @@ def test_what_was_taken_back_does_not_come_back_beside_what_the_same_workshop_ga
     with pytest.raises(Refused, match="A later act is about the same thing"):
         acts.undo(entry_id=taken.pk, who="Ida")
     assert counts() == {MESH: Count(3, 9)}
+
+
+def test_what_was_taken_back_does_not_come_back_under_a_label_that_is_another_workshops_by_now(
+    diesel,
+):
+    take_in(file_of("a1"), "Lowmere")
+    taken = acts.withdraw_counts(label="Lowmere", who="Ida")
+    other = take_in(file_of("b2", governor_mesh_worn=(3, 9)), "Lowmere")
+
+    with pytest.raises(Refused, match="Another workshop's counts are called Lowmere here by now"):
+        acts.undo(entry_id=taken.pk, who="Ida")
+    assert counts() == {MESH: Count(3, 9)}
+
+    acts.undo(entry_id=other.pk, who="Ida")
+    acts.undo(entry_id=taken.pk, who="Ida")
+    assert counts() == {MESH: Count(2, 6)}
 
 
 def test_an_unknown_label_is_not_taken_back(diesel):

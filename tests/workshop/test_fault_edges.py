@@ -4,8 +4,9 @@ import pytest
 
 from shimstock.trade.faults.why import factor_in_words
 from shimstock.trade.numbers.not_understood import NotUnderstood
+from shimstock.trade.reach.whereabouts import engine_apart
 from shimstock.workshop import acts
-from shimstock.workshop.fault_search.checks import checks_at, engine_apart
+from shimstock.workshop.fault_search.checks import checks_at
 from shimstock.workshop.looking import see
 from shimstock.workshop.models import FaultSaid
 from shimstock.workshop.refused import NotFound, Refused
@@ -42,7 +43,7 @@ def test_only_joints_that_the_engine_needs_shut_keep_it_from_running(diesel):
     )  # fmt: skip
     acts.open_joint(machine="diesel", joint=beside, who="Ida")
 
-    assert see("diesel").now.open_joints and engine_apart(see("diesel")) == ()
+    assert see("diesel").now.open_joints and engine_apart(see("diesel").now) == ()
 
 
 def test_a_link_that_was_measured_itself_goes_before_what_holding_made_of_it(diesel):
@@ -139,7 +140,7 @@ def test_what_was_found_and_taken_back_is_not_cleared_when_the_search_is_taken_u
     begun({"fan-rocks": "seen"})
     found = acts.fault_found(machine="diesel", cause="linkage-slack", who="Ida", ends=True)
     acts.undo(entry_id=found.pk, who="Ida")
-    acts.end_search(machine="diesel", who="Ida")
+    acts.end_search(machine="diesel", who="Ida", given_up=True)
 
     acts.take_up_search(machine="diesel", search=1, who="Ida")
 

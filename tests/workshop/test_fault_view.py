@@ -503,6 +503,19 @@ def test_an_engine_that_is_apart_is_neither_run_nor_asked(diesel):
     assert (apart.mostly_held_back, whole.mostly_held_back) == (apart.unlisted > 0.5, False)
 
 
+def test_the_likeliest_offered_is_not_called_held_back(diesel):
+    """Its mesh was found worn: what is left is little, and the likeliest of it can be checked."""
+    begun(FAN)
+    read("fan-rock", ["0.36", "0.34", "0.36", "0.34"])
+    acts.say_in_search(machine="diesel", said={"cause:governor-mesh-worn": "there"}, who="Ida")
+    found = look()
+    offered = {cause for each in found.offers for cause in each.settles}
+
+    assert found.unlisted > 0.5 and found.not_offered
+    assert next(c.key for c in found.ranking if c.key not in found.given.causes) in offered
+    assert not found.mostly_held_back
+
+
 def test_the_likeliest_held_back_is_said(diesel):
     """A slow starter: what is likely is looked for while cranking, and the engine is apart."""
     begun({"slow-starter": "seen"})

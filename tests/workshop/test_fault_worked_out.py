@@ -2,6 +2,7 @@
 
 import json
 import random
+from dataclasses import dataclass
 
 import pytest
 
@@ -98,6 +99,29 @@ def test_no_more_is_kept_than_there_is_room_for(monkeypatch):
         worked_out.worked_out(round, number)
 
     assert len(worked_out._kept) == 3
+
+
+def test_what_was_asked_last_is_kept_longest(monkeypatch):
+    monkeypatch.setattr(worked_out, "KEPT", 2)
+    worked_out.forget()
+    asked = []
+    for number in (1, 2, 1, 3, 1):
+        worked_out.worked_out(asked.append, number)
+
+    assert asked == [1, 2, 3]
+
+
+def test_two_kinds_of_thing_with_the_same_in_them_are_two():
+    @dataclass(frozen=True)
+    class Bore:
+        size: float
+
+    @dataclass(frozen=True)
+    class Journal:
+        size: float
+
+    assert worked_out.by_value(Bore(2.0)) == worked_out.by_value(Bore(2.0))
+    assert worked_out.by_value(Bore(2.0)) != worked_out.by_value(Journal(2.0))
 
 
 def test_what_cannot_be_is_said_each_time():

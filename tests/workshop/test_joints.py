@@ -274,6 +274,16 @@ def test_a_leak_check_says_what_was_found(machine, do, result, expected):
     assert now.leak_checked_on == (MONDAY.date() if result == "dry" else None)
 
 
+@pytest.mark.parametrize("way", [{}, {"chalk": True}, {"standing": True}])
+def test_what_was_found_wet_is_dealt_with_before_it_is_dry(machine, do, way):
+    close_sump(do)
+    do.leak_check(joint="J3", result="leaking")
+
+    with pytest.raises(Refused, match=r"is leaking: tighten it again .* or open it"):
+        do.leak_check(joint="J3", result="dry", **way)
+    assert word(machine, "sump-joint") is JointWord.LEAKING
+
+
 @pytest.mark.parametrize("result", ["dry", "weeping", "leaking"])
 def test_a_joint_with_a_torque_is_checked_for_leaks_after_it_is_torqued(machine, do, result):
     do.open_joint(joint="J2", path=True)
@@ -314,7 +324,7 @@ def test_a_joint_closed_here_that_stands_full_and_dry_is_chalk_dry_and_stays_as_
     assert entry.says.endswith("standing, engine not run, found dry.")
     do.leak_check(joint="J3", result="weeping")
     assert machine_now(machine).joint("sump-joint").dry_chalked_on is None
-    with pytest.raises(Refused, match="standing full proves nothing"):
+    with pytest.raises(Refused, match="is weeping"):
         do.leak_check(joint="J3", result="dry", standing=True)
 
 

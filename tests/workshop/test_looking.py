@@ -4,7 +4,7 @@ from threading import Thread
 from time import sleep
 
 import pytest
-from django.db import transaction
+from django.db import connections, transaction
 
 from shimstock.trade.machine.words import JointWord
 from shimstock.workshop.looking import forget, see, see_all
@@ -112,3 +112,29 @@ def test_a_book_that_many_pages_wait_for_is_read_once(machine, monkeypatch):
         page.join()
 
     assert len(began) == 1
+
+
+def test_a_file_put_in_the_place_of_the_database_has_other_machines(machine, monkeypatch):
+    """An archive that was put back may have the same numbers of another history."""
+    from shimstock.workshop import file_opened
+
+    first = see("grey")
+    monkeypatch.setattr(file_opened, "opened_by", lambda _: (7, 7))
+    other = see("grey")
+
+    assert other is not first
+    assert see("grey") is other
+
+
+def test_what_a_page_remembers_is_of_the_file_that_it_opened(machine, monkeypatch):
+    """Another page may open the file that was put back before this one is done."""
+    from shimstock.workshop import file_opened, looking
+
+    connection = connections["default"]
+    monkeypatch.setattr(file_opened, "_file_of", lambda _: (7, 7))
+    file_opened.note_opened(connection)
+    monkeypatch.setattr(file_opened, "_file_of", lambda _: (8, 8))
+    see("grey")
+
+    assert [key[0] for key in looking._remembered] == [(7, 7)]
+    del file_opened._opened[connection]

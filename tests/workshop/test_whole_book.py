@@ -1,12 +1,22 @@
 """A machine keeps its whole book: an updated program changes no machine unasked."""
 
 import pytest
+import yaml
 
 from shimstock.trade.machine.sheet import BookErrors
 from shimstock.trade.machine.words import Stage
 from shimstock.workshop import acts, books
-from shimstock.workshop.books import book_of, newer_starters
-from shimstock.workshop.models import JointState, Machine, PieceState, ReadingRow, VerdictRow
+from shimstock.workshop.acts.machines import give_book
+from shimstock.workshop.books import book_of, newer_starters, own_text
+from shimstock.workshop.ledger import writing
+from shimstock.workshop.models import (
+    DiaryEntry,
+    JointState,
+    Machine,
+    PieceState,
+    ReadingRow,
+    VerdictRow,
+)
 from shimstock.workshop.now import machine_now
 from shimstock.workshop.refused import Refused
 from workshop.shed_book import LINER_1, TEXT
@@ -222,6 +232,58 @@ def test_the_newer_starter_is_taken_by_its_name_and_own_corrections_stay(db, ins
     assert book.figures["bore"].page == 41
     assert book.figures["end-float"].limit[0].value == 0.009
     assert "end-float" not in row.book_text
+
+
+@pytest.fixture
+def whole(db, installed) -> Machine:
+    """A machine that has a starter's whole text, as they were given before."""
+    acts.add_machine(slug="red", name="Red", book_text=TEXT, book_name="red.yaml", who="Ann")
+    Machine.objects.update(book_name="shed-engine")
+    return Machine.objects.get()
+
+
+def given_whole(text: str) -> DiaryEntry:
+    """The starter given whole, by its name, as the program wrote it before."""
+    with writing("change book", who="Ann", machine="red") as pen:
+        pen.says = "Changed the book"
+        give_book(pen, text, "shed-engine", {})
+    return pen.entry
+
+
+def own(row: Machine) -> set[str]:
+    """What of its book is a machine's own."""
+    return set(yaml.safe_load(own_text(row)[0])) - {"book", "extends"}
+
+
+def test_what_came_with_a_starter_that_was_given_by_name_is_not_the_machines_own(whole, installed):
+    given_whole(NEWER)
+    installed["shed-engine"] = NEWER
+    row = Machine.objects.get()
+    assert (newer_starters(row), own(row)) == ((), set())
+
+    acts.correct_figure(machine="red", figure="bore", typed={"page": "41"}, who="Ann")
+    installed["shed-engine"] = NEWER.replace("max 0.009 in", "max 0.008 in")
+    row = Machine.objects.get()
+
+    assert newer_starters(row) == ("shed-engine",)
+    assert "end-float" not in own_text(row)[0]
+    assert "bore" in own_text(row)[0]
+
+
+def test_a_starter_whose_giving_was_undone_is_not_what_the_machine_has(whole):
+    entry = given_whole(NEWER)
+    undone = acts.undo(entry_id=entry.pk, who="Ann")
+    assert own(Machine.objects.get()) == set()
+
+    acts.undo(entry_id=undone.pk, who="Ann")
+    assert own(Machine.objects.get()) == set()
+
+
+def test_what_a_person_typed_into_the_whole_text_is_the_machines_own(whole):
+    entry = given_whole(NEWER)
+    DiaryEntry.objects.filter(pk=entry.pk).update(sent={"text": [NEWER]})
+
+    assert "end-float" in own_text(Machine.objects.get())[0]
 
 
 def test_another_starter_takes_the_place_of_the_own_book(red, installed):

@@ -5,44 +5,29 @@ To open the database and read what tables it has takes two milliseconds, as long
 
 from __future__ import annotations
 
-import os
 from typing import Any
-from weakref import WeakKeyDictionary
 
 from django.core.signals import request_started
 from django.db import connections
-from django.db.backends.base.base import BaseDatabaseWrapper
 from django.db.backends.signals import connection_created
 
-File = tuple[int, int] | None
-"""The device and number of a file, which another one at the same place does not have."""
-
-_opened: WeakKeyDictionary[BaseDatabaseWrapper, File] = WeakKeyDictionary()
+from shimstock.workshop.file_opened import note_opened, was_replaced
 
 
 def leave_what_was_replaced() -> None:
     """From now on look before each page whether the file is still the one that is open.
 
     Where a shed was put back from an archive meanwhile, what is written would be lost in a file
-    that is no longer there.
+    that is no longer there, and what is remembered is of machines that were.
     """
-    connection_created.connect(_note)
+    connection_created.connect(note_opened)
     request_started.connect(_leave)
 
 
-def _note(connection: BaseDatabaseWrapper, **_: Any) -> None:
-    _opened[connection] = _file_of(connection)
-
-
 def _leave(**_: Any) -> None:
+    from shimstock.workshop.looking import forget
+
     for connection in connections.all(initialized_only=True):
-        if connection in _opened and _opened[connection] != _file_of(connection):
+        if was_replaced(connection):
             connection.close()
-
-
-def _file_of(connection: BaseDatabaseWrapper) -> File:
-    try:
-        stands = os.stat(connection.settings_dict["NAME"])
-    except OSError:
-        return None
-    return stands.st_dev, stands.st_ino
+            forget()  # a third file may be given the number of the first

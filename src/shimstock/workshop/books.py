@@ -3,6 +3,8 @@
 from collections.abc import Mapping
 from functools import lru_cache
 
+from django.db.models import Q
+
 from shimstock.trade.machine.book import Book
 from shimstock.trade.machine.merge import difference
 from shimstock.trade.machine.reading import read_book
@@ -86,7 +88,7 @@ def newer_starters(machine: Machine) -> tuple[str, ...]:
     if machine.book_name in starter_names() and not is_starter(
         machine.book_text, machine.book_name
     ):
-        kept[machine.book_name] = _as_booked_in(machine)
+        kept[machine.book_name] = _as_given(machine)
     installed = set(starter_names())
     return tuple(
         name for name, text in kept.items() if name in installed and starter_text(name) != text
@@ -96,24 +98,32 @@ def newer_starters(machine: Machine) -> tuple[str, ...]:
 def own_text(machine: Machine) -> tuple[str, str]:
     """The text and file name of what is a machine's own, to lie over the starters of today.
 
-    A machine that was booked in with a starter's whole text has in it what was corrected since:
-    only that is its own.
+    A machine that was given a starter's whole text has in it what was corrected since: only that
+    is its own.
     """
     if machine.book_name not in starter_names():
         return machine.book_text, machine.book_name
     was, now = (
-        read_sheet(text, machine.book_name).data
-        for text in (_as_booked_in(machine), machine.book_text)
+        read_sheet(text, machine.book_name).data for text in (_as_given(machine), machine.book_text)
     )
     changed = difference(was, now).items()
     own = {name: each for name, each in changed if name not in ("book", "extends")}
     return over_starter(machine.slug, machine.book_name, own), f"{machine.slug}.yaml"
 
 
-def _as_booked_in(machine: Machine) -> str:
-    """The text of the book that a machine was booked in with, before anything was corrected."""
-    first = machine.diary.filter(act="add machine").order_by("pk").first()
-    rows = first.after.values() if first else ()
+def _as_given(machine: Machine) -> str:
+    """The text of the starter that a machine was last given whole, before it was corrected.
+
+    Until starters were laid below what is a machine's own, one was given whole by its name. What
+    was typed into a form is a person's own.
+    """
+    from shimstock.workshop.diary_told import undone_by
+
+    undoings = machine.diary.filter(undoes__isnull=False).order_by("-pk")
+    undone = undone_by(undoings.values_list("pk", "undoes"))
+    by_name = Q(act="add machine") | Q(act="change book", sent__isnull=True)
+    given = machine.diary.filter(by_name).exclude(pk__in=undone).order_by("-pk")
+    rows = (row for entry in given for row in entry.after.values())
     return next((str(row["book_text"]) for row in rows if "book_text" in row), machine.book_text)
 
 

@@ -83,7 +83,7 @@ def told(machine: Machine, book: Book, wanted: Wanted, count: int = A_PAGE) -> F
     undoings = _undoings(machine, entries)
     names = machine.diary.values_list(NOTHING, NOTHING, "who").distinct()
     found = list(names.order_by().union(undoings, all=True))  # in one SELECT, and few rows
-    undone = _undone_by(sorted((row[:2] for row in found if row[0]), reverse=True))
+    undone = undone_by(sorted((row[:2] for row in found if row[0]), reverse=True))
     return Found(_with_changes(entries, undone), sorted({who for *_, who in found}))
 
 
@@ -91,7 +91,7 @@ def newest(machine: Machine, count: int) -> list[Told]:
     """The newest entries of a machine, newest first."""
     entries = list(machine.diary.defer("sent").order_by("-pk")[:count])
     undoings = _undoings(machine, entries).order_by("-pk")
-    return _with_changes(entries, _undone_by(row[:2] for row in undoings))
+    return _with_changes(entries, undone_by(row[:2] for row in undoings))
 
 
 def _with_changes(entries: list[DiaryEntry], undone: Mapping[int, int]) -> list[Told]:
@@ -112,7 +112,7 @@ def _undoings(machine: Machine, entries: list[DiaryEntry]) -> QuerySet[DiaryEntr
     return later.values_list("pk", "undoes_id", "who")
 
 
-def _undone_by(entries: Iterable[tuple[int, int | None]]) -> dict[int, int]:
+def undone_by(entries: Iterable[tuple[int, int | None]]) -> dict[int, int]:
     """The entries that are undone, each with the entry that undid it and still stands.
 
     entries: number and what it undoes, latest first.

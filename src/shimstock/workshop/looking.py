@@ -20,8 +20,12 @@ if TYPE_CHECKING:
     from shimstock.trade.measure.verdicts import Verdicts
     from shimstock.trade.reach.gates import GateView
     from shimstock.workshop.fault_search.view import SearchSeen
+    from shimstock.workshop.file_opened import File
     from shimstock.workshop.models import DiaryEntry, Machine, ReadingRow
     from shimstock.workshop.standing import ToDo, Unsafe
+
+    _Key = tuple[File, int, int, date]
+    """The file that was opened, a machine's row, the last entry in its diary, and the day."""
 
 DEFERS = "The maker's book, the local codes and licensed practice go before everything said here."
 REMEMBERED = 128
@@ -192,7 +196,6 @@ def minutes(number: float) -> str:
     return f"{whole} min" if whole < 90 else f"{whole} min ({whole // 60} h {whole % 60:02d})"
 
 
-_Key = tuple[int, int, date]
 _remembered: OrderedDict[_Key, Seen] = OrderedDict()
 _hold = Lock()
 _reading: dict[int, Lock] = {}
@@ -200,7 +203,7 @@ _reading: dict[int, Lock] = {}
 
 
 def forget() -> None:
-    """Forget how machines stood: for tests, in which one database follows another."""
+    """Forget how machines stood: where one database follows another."""
     with _hold:
         _remembered.clear()
 
@@ -214,14 +217,15 @@ def _as_they_stand(
     Every change is written with an entry in the diary, so the last entry tells whether anything
     changed. It is asked for before the rest: what is remembered is never older than it says.
     """
-    from django.db import transaction
+    from django.db import DEFAULT_DB_ALIAS, connections, transaction
     from django.utils.timezone import localdate
 
+    from shimstock.workshop.file_opened import opened_by
     from shimstock.workshop.now import machines_now
 
-    today = localdate()
+    today, file = localdate(), opened_by(connections[DEFAULT_DB_ALIAS])
     with _hold:
-        found = {pk: _remembered.get((pk, number, today)) for pk, number in latest.items()}
+        found = {pk: _remembered.get((file, pk, last, today)) for pk, last in latest.items()}
     if lacking := [pk for pk, seen in found.items() if seen is None]:
         fetched = rows(lacking)
         _read_books(fetched)
@@ -229,7 +233,7 @@ def _as_they_stand(
         found |= {row.pk: Seen(row, stand[row.pk], latest[row.pk]) for row in fetched}
     there = [seen for seen in found.values() if seen is not None]
     # Only what is committed: a transaction that is rolled back gives its numbers to another.
-    transaction.on_commit(lambda: _remember(there, today))
+    transaction.on_commit(lambda: _remember(there, file, today))
     return there
 
 
@@ -242,10 +246,11 @@ def _read_books(machines: list[Machine]) -> None:
             book_of(each)
 
 
-def _remember(there: list[Seen], today: date) -> None:
+def _remember(there: list[Seen], file: File, today: date) -> None:
     with _hold:
         for seen in there:
-            _remembered[(seen.row.pk, seen.latest, today)] = seen
-            _remembered.move_to_end((seen.row.pk, seen.latest, today))
+            key = (file, seen.row.pk, seen.latest, today)
+            _remembered[key] = seen
+            _remembered.move_to_end(key)
         while len(_remembered) > REMEMBERED:
             _remembered.popitem(last=False)

@@ -214,6 +214,8 @@ def _place(thing: NextThing) -> str:
         return piece_place(thing.where, thing.piece)
     if thing.until is not None and thing.until.kind == "piece":
         return piece_place(thing.until.where, thing.until.piece)
+    if thing.until is not None and thing.until.kind == "search":
+        return search_place(int(thing.until.where))
     return joint_place(thing.until.where if thing.until else thing.where)
 
 
@@ -247,9 +249,11 @@ def _waiting(now: MachineNow, doubts: Sequence[tuple[str, str]]) -> str:
 
 
 def _until(now: MachineNow, until: WaitsFor) -> str:
-    from shimstock.trade.reach.readable import DONE_WITH
+    from shimstock.trade.reach.whereabouts import DONE_WITH
     from shimstock.workshop.wording import piece_named
 
+    if until.kind == "search":
+        return f"what search {until.where} found or saw is settled"
     if until.kind == "joint":
         return f"{called(now.book.joints, until.where)} is closed"
     word = now.piece(until.where, until.piece).word

@@ -39,7 +39,7 @@ def by_kind(remedies: Iterable[Remedy]) -> dict[str, list[Remedy]]:
 
 
 def _gone(seen: Seen, remedy: Remedy) -> bool:
-    from shimstock.trade.reach.readable import AWAY
+    from shimstock.trade.reach.whereabouts import AWAY
 
     return str(remedy.what) == USE_AGAIN and all(
         seen.now.piece(*key).word in AWAY for key in remedy.pieces

@@ -282,6 +282,19 @@ def test_a_search_is_ended_listed_and_taken_up_again_with_its_trail(fresh, run):
     assert "fan rocks" in shown(run, "shimstock searches fresh 1")
 
 
+def test_a_search_does_not_end_as_found_with_nothing_found_and_what_it_says_would_do(fresh, run):
+    run("shimstock fault fresh --seen S10 --keep --about 'ran away'")
+    ended = run("shimstock searches fresh --end")
+    assert ended.code == 1
+    says = words(ended.err)
+    assert "shimstock searches fresh 1 --give-up" in says
+    assert "shimstock found fresh CAUSE --ends --search 1" in says
+
+    assert run("shimstock searches fresh 1 --give-up").code == 0
+    assert run("shimstock searches fresh 1 --again").code == 0
+    assert run("shimstock found fresh C06 --ends --search 1").code == 0
+
+
 def test_taking_up_wants_to_know_which_and_one_thing_at_a_time(fresh, run):
     assert "say which" in words(run("shimstock searches fresh --again").err)
     assert run("shimstock searches fresh 1 --end --again").code == 2
@@ -330,6 +343,7 @@ def test_counts_go_out_to_a_file_and_come_in_under_a_name(fresh, run):
     assert told(run, "shimstock counts --take-back Lowmere")["imported"] == []
     assert run("shimstock counts --take-back Lowmere").code == 2
     assert run("shimstock counts --import none.json --label x").code == 2
+    assert "go with --import" in words(run("shimstock counts --replace").err)
 
 
 def test_counts_whose_file_does_not_say_whose_they_are_are_asked_about_twice(fresh, run):
@@ -343,7 +357,7 @@ def test_counts_whose_file_does_not_say_whose_they_are_are_asked_about_twice(fre
 
     again = run(f"{line} Brackwater")
     assert again.code != 0
-    assert "as Lowmere: taken in before?" in words(again.err)
+    assert "as Lowmere, and may be the same workshop's" in words(again.err)
     assert "--meant" in words(again.err)
     assert len(told(run, f"{line} Brackwater --meant")["imported"]) == 2
 
@@ -352,3 +366,9 @@ def of_another(file, **said):
     """Make a file of counts one that another workshop wrote."""
     counts = json.loads(Path(file).read_text())
     Path(file).write_text(json.dumps(counts | said))
+
+
+def test_a_book_without_causes_says_so(fresh, run):
+    run("shimstock machine add bare --book any-tractor")
+
+    assert "holds no causes and signs yet" in shown(run, "shimstock fault bare")

@@ -56,9 +56,17 @@ def test_with_a_knock_or_low_pressure_nothing_is_run_before_the_oil_is_looked_at
     assert set(held(machine, sign, there=["oil-wrong"])) == moving(machine, "running")
 
 
+def test_nobody_is_asked_to_start_what_must_not_run():
+    book = starter(A)
+    by = forbidden(book, Told({"knock": True}, {}))
+
+    assert book.signs["white-smoke-hard-start"].when == "turning"
+    assert held_by(book, "sign:white-smoke-hard-start", by).about == "sign:knock"
+
+
 @BOTH
-def test_with_water_lost_nothing_is_run_until_there_is_none_in_the_oil(machine):
-    assert set(held(machine, "loses-water")) == moving(machine, "running")
+def test_with_water_lost_nothing_is_turned_until_there_is_none_in_the_oil(machine):
+    assert set(held(machine, "loses-water")) == moving(machine, "running", "cranking")
     assert held(machine, "loses-water", cleared=["casting-cracked"]) == {}
     assert held(machine, "loses-water", cleared=["head-gasket-blown"]) != {}
 
@@ -102,3 +110,37 @@ def test_every_hold_that_ends_has_a_cause_that_can_be_cleared_standing(machine):
         for cause in entry.forbids.until if entry.forbids else ():
             check = book.causes[cause].check
             assert check.when is None or check.standing
+
+
+def test_what_waits_for_several_causes_waits_for_each():
+    book = _with_sign("knock", until=("oil-wrong", "oil-pump-worn"))
+
+    def stands(*cleared):
+        told = Told({"knock": True}, dict.fromkeys(cleared, False))
+        return [each.about for each in forbidden(book, told)]
+
+    assert stands("oil-wrong") == stands("oil-pump-worn") == ["sign:knock"]
+    assert stands("oil-wrong", "oil-pump-worn") == []
+
+
+def _with_sign(key, **forbids):
+    book = starter(A)
+    sign = book.signs[key]
+    changed = sign.model_copy(update={"forbids": sign.forbids.model_copy(update=forbids)})
+    return book.model_copy(update={"signs": {**book.signs, key: changed}})
+
+
+@pytest.mark.parametrize("danger", ["running", "driving"])
+def test_a_book_of_before_that_says_only_the_danger_is_held(danger):
+    book = starter(A)
+    cause = book.causes["rod-bearing-worn"]
+    before = cause.check.model_copy(update={"when": None, "dangers": (danger,)})
+    old = cause.model_copy(update={"check": before})
+    book = book.model_copy(update={"causes": {**book.causes, "rod-bearing-worn": old}})
+    by = forbidden(book, Told({"knock": True}, {}))
+
+    assert held_by(book, "cause:rod-bearing-worn", by).about == "sign:knock"
+    still = before.model_copy(update={"dangers": ("heavy",)})
+    old = cause.model_copy(update={"check": still})
+    book = book.model_copy(update={"causes": {**book.causes, "rod-bearing-worn": old}})
+    assert held_by(book, "cause:rod-bearing-worn", by) is None

@@ -29,6 +29,14 @@ def test_nothing_is_asked_of_an_engine_that_is_whole_or_was_when_the_joint_was_c
     refuse_not_run(diesel(joints={"oil-pump-plate": long_ago, "head": HEAD}), "oil-pump-plate")
 
 
+def test_a_joint_closed_on_the_day_the_head_came_off_may_not_have_been_run():
+    """The day alone does not tell which was first."""
+    same_day = replace(PLATE, sealed_on=BEFORE)
+
+    with pytest.raises(HardlyMeant, match="Cylinder head"):
+        refuse_not_run(diesel(joints={"oil-pump-plate": same_day, "head": HEAD}), "oil-pump-plate")
+
+
 def test_a_wheel_off_does_not_keep_the_engine_from_running():
     wheel = {"left-wheel": JointNow(JointWord.OPEN, since=BEFORE)}
 

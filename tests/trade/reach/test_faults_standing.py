@@ -4,9 +4,9 @@ from datetime import date
 
 import pytest
 
-from shimstock.trade.machine.state import SearchNow
+from shimstock.trade.machine.state import MachineNow, SearchNow
 from shimstock.trade.reach.gates import gate
-from trade.scenes.diesel import TODAY, diesel
+from trade.scenes.diesel import TODAY, diesel, starter
 
 STUCK = "rack-stuck"
 RUNAWAY = "will-not-stop"
@@ -42,7 +42,7 @@ def test_no_second_start_of_an_engine_that_would_not_stop_until_it_is_known_why(
 
     assert point.hard and point.what.endswith("seen in the search of 4 Jun, which goes on")
     (given_up,) = stands(key, seen=(sign,), goes_on=False)
-    assert given_up.what.endswith("which was given up")
+    assert given_up.what.endswith("which ended without settling it")
     assert stands(key, found=(), seen=()) == []
 
 
@@ -62,3 +62,32 @@ def test_an_old_search_is_named_with_its_year():
     (point,) = stands("first-start", found=(STUCK,), on=date(2025, 11, 27))
 
     assert "the search of 27 Nov 2025" in point.what
+
+
+def forbidding():
+    for name in ("two-cylinder-diesel", "petrol-crawler"):
+        yield from ((name, key) for key, sign in starter(name).signs.items() if sign.forbids)
+
+
+@pytest.mark.parametrize(("name", "sign"), list(forbidding()))
+def test_every_sign_with_which_nothing_may_run_stands_before_first_start(name, sign):
+    """Whether or not it has a danger word of its own."""
+    now = MachineNow(starter(name), TODAY, searches=(SearchNow(1, "", TODAY, seen=(sign,)),))
+
+    faults = [each.key for each in gate(now, "first-start").open_points if each.kind == "fault"]
+    assert faults == [f"fault:sign:{sign}"]
+
+
+def test_a_sign_that_takes_minutes_stands_by_no_danger_of_its_check():
+    """That it is cranked for does not make low compression a danger."""
+    sign = diesel().book.signs["compression-low"]
+
+    assert sign.minutes and "running" in sign.dangers
+    assert stands("first-start", seen=("compression-low",)) == []
+
+
+def test_a_sign_is_explained_only_by_a_cause_of_its_own():
+    other = next(k for k in diesel().book.causes if k not in diesel().book.signs[RUNAWAY].causes)
+
+    points = stands("first-start", seen=(RUNAWAY,), found=(other,))
+    assert [each.key for each in points] == [f"fault:cause:{other}", f"fault:sign:{RUNAWAY}"]

@@ -1,6 +1,6 @@
 import pytest
 
-from shimstock.trade.machine.state import JointNow, VerdictNow
+from shimstock.trade.machine.state import JointNow, SearchNow, VerdictNow
 from shimstock.trade.machine.words import JointWord, PartWord, Stage, Verdict
 from shimstock.trade.reach.gates import gate, may_pass
 from shimstock.trade.reach.points import LEAK_CHECK
@@ -266,6 +266,28 @@ def test_nothing_is_run_to_look_for_leaks_before_first_start_is_passed():
     assert gate(diesel(), "first-start").run_first == ""
     dry = dict.fromkeys(diesel().book.on_paint, DRY)
     assert gate(diesel(joints=dry), "paint").run_first == ""
+
+
+@pytest.mark.parametrize("passed", [(), ("first-start",)])
+@pytest.mark.parametrize(
+    "left", [{"found": ("rack-stuck",)}, {"seen": ("will-not-stop",)}, {"seen": ("overspeeds",)}]
+)
+def test_nothing_is_run_to_look_for_leaks_with_a_fault_that_stands(passed, left):
+    """Not even where first start was passed before it showed."""
+    search = SearchNow(1, "", TODAY, **left)
+    now = diesel(searches=(search,), passed=frozenset(passed))
+
+    fault = next(p for p in gate(now, "first-start").open_points if p.kind == "fault")
+    assert gate(now, "paint").run_first == f"Nothing is run: {fault.what}; {fault.would_do}."
+
+
+def test_what_is_dangerous_only_on_the_road_does_not_stop_looking_for_leaks():
+    signs = diesel().book.signs
+    road = next(k for k, s in signs.items() if s.dangers == ("driving",) and not s.forbids)
+    search = SearchNow(1, "", TODAY, seen=(road,))
+    now = diesel(searches=(search,), passed=frozenset({"first-start"}))
+
+    assert gate(now, "paint").run_first == ""
 
 
 def test_a_joint_that_leaks_is_not_run_on_unless_somebody_signs_why():

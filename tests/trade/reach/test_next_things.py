@@ -6,7 +6,7 @@ import pytest
 
 from shimstock.trade.machine.reading import read_book
 from shimstock.trade.machine.starters import starter_text
-from shimstock.trade.machine.state import JointNow, MachineNow, PieceNow, VerdictNow
+from shimstock.trade.machine.state import JointNow, MachineNow, PieceNow, SearchNow, VerdictNow
 from shimstock.trade.machine.words import (
     TOLD_APART,
     TOO_MUCH,
@@ -191,3 +191,27 @@ def test_a_chain_that_was_told_apart_is_not_held_again(says, accepted, following
     whole = VerdictNow(Verdict.BORDERLINE, says, accepted)
 
     assert next_things(machine(verdicts={("fan-rock", "", Stage.FOUND): whole})) == following
+
+
+@pytest.mark.parametrize("figure", ["compression", "cranking-volts"])
+@pytest.mark.parametrize("left", [{"found": ("rack-stuck",)}, {"seen": ("will-not-stop",)}])
+def test_a_doubt_for_which_the_engine_turns_waits_for_the_fault_that_stands(figure, left):
+    piece = next(iter(machine().pieces_of(machine().book.measures[figure].of)))
+    doubt = {(figure, piece, Stage.FOUND): VerdictNow(Verdict.BORDERLINE, "")}
+    assert next_things(machine(verdicts=doubt)) == (NextThing("settle", figure, piece),)
+
+    now = machine(verdicts=doubt, searches=(SearchNow(3, "", MONDAY, **left),))
+    wait = NextThing("wait", figure, piece, until=WaitsFor("search", "3"))
+    assert next_things(now) == (wait,)
+
+
+def test_a_doubt_on_the_bench_waits_for_no_search_nor_any_for_a_sign_that_lets_it_run():
+    bench = {("liner-bore", "1", Stage.FOUND): VerdictNow(Verdict.BORDERLINE, "")}
+    stuck = (SearchNow(3, "", MONDAY, found=("rack-stuck",)),)
+    assert [each.kind for each in next_things(machine(verdicts=bench, searches=stuck))] == [
+        "settle"
+    ]
+
+    idle = {("fast-idle", "", Stage.FOUND): VerdictNow(Verdict.BORDERLINE, "")}
+    fast = (SearchNow(3, "", MONDAY, seen=("overspeeds",)),)
+    assert [each.kind for each in next_things(machine(verdicts=idle, searches=fast))] == ["settle"]

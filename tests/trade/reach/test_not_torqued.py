@@ -3,10 +3,13 @@
 Source: a thread that is only nipped works loose; common practice, no source.
 """
 
+from dataclasses import replace
+
 import pytest
 
 from shimstock.trade.machine.state import JointNow
 from shimstock.trade.machine.words import JointWord
+from shimstock.trade.reach import not_torqued
 from shimstock.trade.reach.gates import gate, may_pass
 from trade.reach.small import TODAY, book, machine
 from trade.scenes.diesel import diesel
@@ -62,3 +65,29 @@ def test_what_was_closed_over_it_is_opened_again_and_its_minutes_count():
     assert (point.minutes, rod.minutes) == (10 + 15 + 15 + 20 + 10, 10)
     assert view.minutes == 10 + 15 + 15 + 20 + 2 * 10
     assert view.working.disagreements() == []
+
+
+def test_the_way_to_what_is_not_torqued_is_looked_for_once_for_all_gates(monkeypatch):
+    solved, way = [], not_torqued.way_in
+
+    def counted(now, targets):
+        solved.append(tuple(target.key for target in targets))
+        return way(now, targets)
+
+    monkeypatch.setattr(not_torqued, "way_in", counted)
+    now = diesel(joints={"flywheel-clamp": SEALED, "rod-caps": SEALED})
+    views = [gate(now, key) for key in now.book.gates]
+
+    asked = [view.key for view in views if any(p.kind == "torque" for p in view.open_points)]
+    assert len(asked) > 1
+    assert sorted(solved) == sorted(set(solved))
+    assert {len(joints) for joints in solved} == {1, 2}
+
+
+def test_another_state_of_the_machine_has_a_way_of_its_own():
+    """What lies open already need not be opened."""
+    closed = machine(of=BOOK, joints={"governor-base": SEALED})
+    before = not_torqued.open_for(closed, ("governor-base",))
+    hood_off = replace(closed, joints={**closed.joints, "hood-bolts": JointNow(JointWord.OPEN)})
+
+    assert not_torqued.open_for(hood_off, ("governor-base",)) == before[1:]

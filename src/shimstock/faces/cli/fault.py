@@ -268,6 +268,8 @@ def counts(
 
     if sum(each is not None for each in (export, import_, take_back)) > 1:
         raise typer.BadParameter("one of --export, --import and --take-back would do")
+    if import_ is None and (replace or meant or label):
+        raise typer.BadParameter("--label, --replace and --meant go with --import FILE")
     entry = None
     if import_ is not None:
         entry = import_file(asked, import_, label=label, replace=replace, meant=meant)

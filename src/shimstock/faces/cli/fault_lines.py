@@ -108,8 +108,12 @@ def _to_pick(found: SearchSeen) -> list[Shown]:
         for group in picking(found.seen.book)
         for sign in group.signs
     ]
+    if not rows:
+        return [
+            "This book holds no causes and signs yet: see docs/book.md, or lay it over a starter."
+        ]
     head = "Nothing speaks for any cause yet. Tell what you see: --seen SIGN, --not SIGN."
-    return [head, *([Table(("at", "mark", "sign"), rows)] if rows else [])]
+    return [head, Table(("at", "mark", "sign"), rows)]
 
 
 def _ranking(found: SearchSeen, everything: bool) -> list[Shown]:

@@ -19,10 +19,12 @@ class Forbidden:
     """That the engine must not run, or not turn, and what says so.
 
     about: sign:KEY that is seen, or cause:KEY that is there. says: what the book says of it.
+    search: number of the search that left it standing, where it is another than the one told of.
     """
 
     about: str
     says: Forbids
+    search: int | None = None
 
 
 def forbidden(book: Book, told: Told) -> tuple[Forbidden, ...]:
@@ -33,6 +35,18 @@ def forbidden(book: Book, told: Told) -> tuple[Forbidden, ...]:
     """
     found = [each for each in _says(book, told) if not _over(each.says, told)]
     return tuple(sorted(found, key=lambda each: each.says.engine != "turning"))
+
+
+def shows(book: Book, sign: str, said: bool | float) -> bool:
+    """Whether a sign counts as seen: it was, or its number is nearer to a faulty machine's.
+
+    sign: its key. said: seen or not, or a number in the unit of the sign's figure.
+    """
+    figure = book.measures.get(book.signs[sign].figure or "")
+    if isinstance(said, bool) or figure is None or (spreads := spreads_of(figure)) is None:
+        return said is True
+    sound, faulty = spreads
+    return abs(said - faulty.mean) < abs(said - sound.mean)
 
 
 def held_by(book: Book, check: str, by: Iterable[Forbidden]) -> Forbidden | None:
@@ -49,17 +63,8 @@ def _says(book: Book, told: Told) -> Iterator[Forbidden]:
         if cause.forbids and told.causes.get(key):
             yield Forbidden(CAUSE + key, cause.forbids)
     for key, sign in book.signs.items():
-        if sign.forbids and _seen(book, key, told):
+        if sign.forbids and shows(book, key, told.findings.get(key, False)):
             yield Forbidden(SIGN + key, sign.forbids)
-
-
-def _seen(book: Book, sign: str, told: Told) -> bool:
-    said = told.findings.get(sign, False)
-    figure = book.measures.get(book.signs[sign].figure or "")
-    if isinstance(said, bool) or figure is None or (spreads := spreads_of(figure)) is None:
-        return said is True
-    sound, faulty = spreads
-    return abs(said - faulty.mean) < abs(said - sound.mean)
 
 
 def _over(says: Forbids, told: Told) -> bool:
@@ -73,4 +78,6 @@ def _how(book: Book, check: str) -> str | None:
     if looked is None:
         return None
     ran = not TURNING.isdisjoint(looked.dangers)  # a book of before did not say when
+    if looked.when == "turning":  # seen while it is being started: it may catch, and run
+        return "running"
     return looked.when or ("running" if ran else None)

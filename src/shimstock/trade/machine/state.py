@@ -95,7 +95,7 @@ class SearchNow:
     """A search for a fault that goes on, or has left something standing.
 
     about: in a person's words. found: causes that are there and not put right, by key. seen: signs
-    that were seen; none where the search ended with what it was after. cleared: causes that are not
+    that were seen and are not explained by what was put right since. cleared: causes that are not
     there, or are put right.
     """
 
@@ -144,6 +144,11 @@ class MachineNow:
     def open_joints(self) -> frozenset[str]:
         """Joints that stand open now."""
         return frozenset(key for key, now in self.joints.items() if now.is_open)
+
+    @cached_property
+    def solved(self) -> dict[tuple[str, ...], tuple[str, ...]]:
+        """Joints to be opened, by what was asked: kept, since to find the way takes long."""
+        return {}
 
     def latest(self, figure: str, instance: str) -> VerdictNow | None:
         """The verdict that counts now: as finished if there is one, else as found."""

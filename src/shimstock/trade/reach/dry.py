@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from shimstock.trade.machine.state import JointNow, MachineNow
 from shimstock.trade.machine.words import JointWord
 from shimstock.trade.numbers.not_understood import HardlyMeant
+from shimstock.trade.reach.whereabouts import engine_apart
 
 WET = frozenset({JointWord.WEEPING, JointWord.LEAKING})
 CLOSED_HERE = frozenset({JointWord.SEALED, JointWord.TORQUED})
@@ -51,11 +52,9 @@ def refuse_not_run(now: MachineNow, joint: str) -> None:
 def _apart_since(now: MachineNow, joint: str) -> Iterator[str]:
     """Open joints that have kept the engine from running since a joint was closed."""
     closed = now.joint(joint).sealed_on
-    for key in now.book.joints:
-        other = now.joint(key)
-        if not (now.book.joints[key].to_run and other.is_open):
-            continue
-        if closed is None or other.since is None or other.since <= closed:
+    for key in engine_apart(now):
+        since = now.joint(key).since
+        if closed is None or since is None or since <= closed:
             yield key
 
 

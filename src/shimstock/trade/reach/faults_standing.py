@@ -28,7 +28,7 @@ def causes_standing(now: MachineNow) -> Iterator[Standing]:
         day = _day(search.on, now.today)
         for key in search.found:
             what = f"{now.book.causes[key].name} was found in the search of {day}"
-            would = f"put it right, and write that down in search {search.number}"
+            would = _would(search, "put it right, and write that down")
             about = f"cause:{key}"
             yield Standing(about, search.number, f"{what} and is not put right", would)
 
@@ -42,7 +42,7 @@ def signs_standing(now: MachineNow) -> Iterator[Standing]:
         for key in search.seen:
             sign = now.book.signs[key]
             explained = not sign.causes.keys().isdisjoint(search.found)
-            if not explained and (dangers_of(sign) or _forbids(sign, search)):
+            if not explained and (dangers_of(sign) or sign.forbids):
                 yield _sign(now, search, key)
 
 
@@ -53,19 +53,23 @@ def faults_before(now: MachineNow, gate: Gate) -> Iterator[OpenPoint]:
         yield OpenPoint(key, "fault", where, each.what, 0.0, True, each.would_do)
 
 
+def faults_against_reading(now: MachineNow, figure: str) -> Iterator[Standing]:
+    """What stands against reading a figure for which the engine must run, or be cranked."""
+    signs = now.book.signs.values()
+    cranked = any(sign.figure == figure and sign.when for sign in signs)
+    if now.book.measures[figure].running or cranked:
+        yield from causes_standing(now)
+        for each in signs_standing(now):
+            if now.book.signs[each.about.removeprefix("sign:")].forbids:
+                yield each
+
+
 def _signs_before(now: MachineNow, gate: Gate) -> Iterator[Standing]:
     dangers = _dangers_at(now.book, gate)
     for each in signs_standing(now):
         sign = now.book.signs[each.about.removeprefix("sign:")]
         if sign.forbids or dangers & dangers_of(sign):
             yield each
-
-
-def _forbids(sign: Sign, search: SearchNow) -> bool:
-    """Whether a sign that was seen forbids running or turning still."""
-    if sign.forbids is None:
-        return False
-    return not sign.forbids.until or not set(sign.forbids.until) <= set(search.cleared)
 
 
 def dangers_of(sign: Sign) -> frozenset[str]:
@@ -85,10 +89,17 @@ def _dangers_at(book: Book, gate: Gate) -> frozenset[str]:
 
 def _sign(now: MachineNow, search: SearchNow, key: str) -> Standing:
     day = _day(search.on, now.today)
-    how = "goes on" if search.goes_on else "was given up"
+    how = "goes on" if search.goes_on else "ended without settling it"
     what = f"{now.book.signs[key].name}: seen in the search of {day}, which {how}"
-    would = f"find why, put it right and end search {search.number}; or say there: not seen"
+    would = _would(search, "find why, put it right and end the search; or say not seen")
     return Standing(f"sign:{key}", search.number, what, would)
+
+
+def _would(search: SearchNow, what: str) -> str:
+    """What to do in a search; one that is over must be taken up again for it."""
+    if search.goes_on:
+        return f"in search {search.number}: {what}"
+    return f"take search {search.number} up again, and there: {what}"
 
 
 def _day(on: date, today: date) -> str:

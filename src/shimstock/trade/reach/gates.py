@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from shimstock.trade.machine.book import Gate
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.numbers.working import Working
 from shimstock.trade.reach.answers import set_aside
 from shimstock.trade.reach.dry import is_dry
 from shimstock.trade.reach.due import CautionDue, cautions_due
+from shimstock.trade.reach.faults_standing import faults_before
 from shimstock.trade.reach.not_torqued import TORQUE, minutes_for_torque
 from shimstock.trade.reach.open_point import Closed, OpenPoint
 from shimstock.trade.reach.points import LEAK_CHECK, points_of
@@ -16,6 +18,8 @@ from shimstock.trade.reach.reason import Reason
 from shimstock.trade.reach.target import Target, UnknownName, offer
 from shimstock.trade.reach.way import way_in
 
+RUN_FOR = ("close", "leak check")
+"""Points of joints on paint for which the engine is run warm."""
 SOURCE = "times of the joints in the book; checks and readings at stand-in times"
 
 
@@ -27,7 +31,7 @@ class GateView:
     to. as_they_came: those of things that nobody has touched since the machine was booked in.
     dry, on_paint: joints on paint that are seen dry, of how many; both 0 where the gate does not
     ask. minutes: work that can be foreseen; leaking joints are opened again together.
-    run_after: a gate that is not passed, and that comes before the engine is run for this one.
+    run_first: what to do before the engine is run for this gate; "" where it may be run.
     """
 
     key: str
@@ -40,7 +44,7 @@ class GateView:
     minutes: float
     cautions: tuple[CautionDue, ...]
     working: Working = field(repr=False)
-    run_after: str = ""
+    run_first: str = ""
 
     @property
     def may_be_passed(self) -> bool:
@@ -70,11 +74,6 @@ class GateView:
         came = f", {self.as_they_came} as they came and not looked at" if self.as_they_came else ""
         return f"{self.settled} settled{came}"
 
-    @property
-    def run_first(self) -> str:
-        """What to do before the engine is run for this gate; "" where it may be run."""
-        return f"Nothing is run before {self.run_after} is passed." if self.run_after else ""
-
 
 def gate(now: MachineNow, key: str) -> GateView:
     """Everything that stands against passing a gate, in working order.
@@ -99,8 +98,8 @@ def gate(now: MachineNow, key: str) -> GateView:
     dry = sum(is_dry(now, joint) for joint in paint)
     came = looked.count(Closed.AS_IT_CAME)
     counts = (len(looked) - len(still) - came, came, dry, len(paint))
-    after = _run_after(now, still)
-    return GateView(key, entry.name, still, *counts, minutes, due, working, after)
+    first = _run_first(now, entry, still)
+    return GateView(key, entry.name, still, *counts, minutes, due, working, first)
 
 
 def may_pass(now: MachineNow, key: str) -> tuple[Reason, ...]:
@@ -112,14 +111,21 @@ def may_pass(now: MachineNow, key: str) -> tuple[Reason, ...]:
     return tuple(Reason(view.name, p.what, p.would_do, p.hard) for p in view.open_points)
 
 
-def _run_after(now: MachineNow, points: tuple[OpenPoint, ...]) -> str:
-    """The gate to be passed before the engine is run, where joints are to be looked at running."""
-    if not any(point.kind == "leak check" for point in points):
+def _run_first(now: MachineNow, entry: Gate, points: tuple[OpenPoint, ...]) -> str:
+    """What to do before the engine is run, where joints are to be looked at running.
+
+    A fault that stands goes before everything: first start may have been passed before it showed.
+    """
+    if entry.joints != "paint joints dry" or not any(point.kind in RUN_FOR for point in points):
         return ""
     gates = now.book.gates
     ran = (key for gate in gates.values() if gate.running for key in gate.passed_before)
-    start = (gates[key] for key in ran if not gates[key].running and key not in now.passed)
-    return next((gate.name for gate in start), "")
+    start = {key: gates[key] for key in ran if not gates[key].running}
+    for before in (*start.values(), entry):
+        for fault in faults_before(now, before):
+            return f"Nothing is run: {fault.what}; {fault.would_do}."
+    waits = (gate.name for key, gate in start.items() if key not in now.passed)
+    return next((f"Nothing is run before {name} is passed." for name in waits), "")
 
 
 def _time(now: MachineNow, points: tuple[OpenPoint, ...]) -> tuple[float, Working]:
@@ -136,10 +142,10 @@ def _time(now: MachineNow, points: tuple[OpenPoint, ...]) -> tuple[float, Workin
         terms.append("T_r")
     torque = [point.where for point in points if point.kind == "torque"]
     if torque:
-        w.given("T_o", minutes_for_torque(now, torque), "min", meaning="get at what is not torqued")
+        got_at = minutes_for_torque(now, torque)
+        w.given("T_o", got_at, "min", meaning="get at what is not torqued")
         w.given("n_t", len(torque), "joints")
         w.given("t_t", TORQUE, "min", meaning="tighten one joint to its figure, stand-in figure")
-        got_at = minutes_for_torque(now, torque)
         total += w.step("T_t", "T_o + n_t·t_t", got_at + len(torque) * TORQUE, "min")
         terms.append("T_t")
     for point in points:

@@ -9,8 +9,10 @@ from typing import Literal
 from shimstock.trade.machine.state import MachineNow
 from shimstock.trade.machine.words import JointWord, Verdict
 from shimstock.trade.reach.closing import why_not_close
+from shimstock.trade.reach.faults_standing import faults_against_reading
 from shimstock.trade.reach.moves import torque_due
-from shimstock.trade.reach.readable import AWAY, WaitsFor, waits_for
+from shimstock.trade.reach.readable import WaitsFor, waits_for
+from shimstock.trade.reach.whereabouts import AWAY
 
 NOT_TO_BE_TRUSTED = {
     JointWord.DRY_FITTED: "only tried dry",
@@ -50,7 +52,7 @@ def next_things(now: MachineNow) -> tuple[NextThing, ...]:
     opened = longest_open(now)
     bare = [NextThing("cover", key) for key in opened if not now.joint(key).covered]
     ready = [NextThing("close", key) for key in opened if not why_not_close(now, key)]
-    waits = {key: waits_for(now, *key) for key in _in_doubt(now)}
+    waits = {key: (*_searches(now, key[0]), *waits_for(now, *key)) for key in _in_doubt(now)}
     doubt = [NextThing("settle", *key) for key, held in waits.items() if not held]
     doubt = [*(NextThing("chain", key) for key in _told_apart(now)), *doubt]
     named = (bare, ready, doubt, _to_ask_after(now, waits))
@@ -58,6 +60,12 @@ def next_things(now: MachineNow) -> tuple[NextThing, ...]:
     return found or tuple(
         NextThing("wait", *key, until=held[0]) for key, held in [*waits.items()][:OF_A_KIND]
     )
+
+
+def _searches(now: MachineNow, figure: str) -> tuple[WaitsFor, ...]:
+    """Searches whose faults stand against running, or cranking, the engine to read a figure."""
+    standing = faults_against_reading(now, figure)
+    return tuple(dict.fromkeys(WaitsFor("search", str(each.search)) for each in standing))
 
 
 def _to_ask_after(

@@ -22,9 +22,15 @@ def not_torqued(now: MachineNow) -> Iterator[OpenPoint]:
 
 
 def open_for(now: MachineNow, joints: Collection[str]) -> tuple[str, ...]:
-    """What must be opened to get a spanner on closed joints, the joints themselves left out."""
-    way = way_in(now, [Target("joint", key) for key in joints])
-    return tuple(key for key in way.opens if key not in joints)
+    """What must be opened to get a spanner on closed joints, the joints themselves left out.
+
+    Solved once for a machine as it stands, since several gates ask the same.
+    """
+    asked = ("open for", *joints)
+    if asked not in now.solved:
+        way = way_in(now, [Target("joint", key) for key in joints])
+        now.solved[asked] = tuple(key for key in way.opens if key not in joints)
+    return now.solved[asked]
 
 
 def minutes_for_torque(now: MachineNow, joints: Collection[str]) -> float:

@@ -8,43 +8,18 @@ from typing import Literal
 
 from shimstock.trade.machine.book import Train
 from shimstock.trade.machine.state import MachineNow, PieceKey
-from shimstock.trade.machine.words import PartWord
 from shimstock.trade.reach.pieces import pieces_at
-
-AWAY = (
-    PartWord.WANTED,
-    PartWord.QUOTED,
-    PartWord.TO_BE_MADE,
-    PartWord.ON_ORDER,
-    PartWord.IN_THE_POST,
-    PartWord.AT_MACHINIST,
-    PartWord.AT_BENCH,
-    PartWord.LENT,
-)
-"""Pieces that somebody is to be asked after."""
-
-DONE_WITH = (PartWord.REJECTED, PartWord.SCRAPPED)
-"""Pieces that nobody reads again."""
-
-OFF = (
-    PartWord.OFF,
-    PartWord.BAGGED,
-    PartWord.WASHED,
-    PartWord.IN_HAND,
-    PartWord.BACK_AND_CHECKED,
-    PartWord.PARKED,
-)
-"""Pieces that are in the shed, and not on the machine."""
+from shimstock.trade.reach.whereabouts import AWAY, DONE_WITH, engine_apart, is_off
 
 
 @dataclass(frozen=True)
 class WaitsFor:
-    """What must be back, or closed, before a figure can be read again.
+    """What must be back, closed or settled before a figure can be read again.
 
-    where: key of the part or joint. piece: which of several.
+    where: key of the part or joint, or the number of a search. piece: which of several.
     """
 
-    kind: Literal["piece", "joint"]
+    kind: Literal["piece", "joint", "search"]
     where: str
     piece: str = ""
 
@@ -61,12 +36,12 @@ def waits_for(now: MachineNow, figure: str, piece: str) -> tuple[WaitsFor, ...]:
 def _held_up(now: MachineNow, figure: str, piece: str) -> Iterator[WaitsFor]:
     running, chain = now.book.measures[figure].running, _felt_at(now, figure)
     assembled = running or chain is not None
-    missing = {*AWAY, *DONE_WITH, *(OFF if assembled else ())}
     for key in _read_on(now, figure, piece, chain):
-        if now.piece(*key).word in missing:
+        if now.piece(*key).word in AWAY | DONE_WITH or (assembled and is_off(now, *key)):
             yield WaitsFor("piece", *key)
+    apart = engine_apart(now) if running else ()
     for joint in sorted(now.open_joints):
-        if (running and now.book.joints[joint].to_run) or _spreads(chain, joint):
+        if joint in apart or _spreads(chain, joint):
             yield from _open_at(now, joint)
 
 

@@ -13,7 +13,7 @@ from shimstock.workshop.counts_file import CountsFile, read_counts
 from shimstock.workshop.ledger import Pen, writing
 from shimstock.workshop.models import DiaryEntry, FaultCounts
 from shimstock.workshop.our_name import is_ours
-from shimstock.workshop.refused import NotFound, Refused
+from shimstock.workshop.refused import NotFound, Refused, refuse
 from shimstock.workshop.wording import count_of
 
 NAMELESS = " Its file does not say whose it is, so nobody can know whether it was taken in before."
@@ -72,6 +72,23 @@ def withdraw_counts(*, label: str, who: str, at: datetime | None = None) -> Diar
     return pen.entry
 
 
+def check_labels_apart() -> None:
+    """Refuse that the counts of two workshops are called the same, and are taken back together.
+
+    Raises Refused, which names all such labels.
+    """
+    called: dict[str, set[str]] = defaultdict(set)
+    standing = FaultCounts.objects.filter(withdrawn=False)
+    for label, workshop in standing.values_list("label", "workshop").distinct():
+        called[label].add(workshop)
+    refuse(
+        f"Another workshop's counts are called {label} here by now: take those back first, and in "
+        "again under another name"
+        for label, workshops in sorted(called.items())
+        if len(workshops) > 1
+    )
+
+
 def _from_another(text: str) -> CountsFile:
     file = read_counts(text)
     if is_ours(file.workshop):
@@ -121,7 +138,8 @@ def _check_not_here(name: str, file: CountsFile, others: Sequence[FaultCounts]) 
         if counts == file.causes and not (workshop and file.workshop)
     ]
     if same:
-        wrong = f"brings the same counts, to the last one, as {listed(same)}: taken in before?"
+        here = f"as {listed(same)}, and may be the same workshop's"
+        wrong = f"brings the same counts, to the last one, {here}"
         raise HardlyMeant(name, wrong, ("a file that was not taken in yet",))
 
 

@@ -173,9 +173,14 @@ def end_search(
     search: int | None = None,
     at: datetime | None = None,
 ) -> DiaryEntry:
-    """End a search, as found or given up. Raises NotFound; Refused where none goes on."""
+    """End a search, as found or given up.
+
+    Raises NotFound; Refused where none goes on, or for found where nothing was put right in it.
+    """
     with writing("end search", who=who, machine=machine, at=at) as pen:
         row = _going_on(pen, search)
+        if not given_up:
+            _check_put_right(pen, row)
         row.ended = FaultSearch.GIVEN_UP if given_up else FaultSearch.FOUND
         pen.save(row)
         pen.says = f"Search {row.number} was {row.ended if given_up else 'ended: found'}."
@@ -224,6 +229,17 @@ def _going_on(pen: Pen, number: int | None) -> FaultSearch:
     if row.ended:
         raise Refused([f"Search {row.number} is over ({row.ended}); take it up again first"])
     return row
+
+
+def _check_put_right(pen: Pen, row: FaultSearch) -> None:
+    """Raise Refused where nothing was put right in a search that is to end as found."""
+    if not pen.machine.faults_found.filter(search=row.number, withdrawn=False).exists():
+        slug, number = pen.machine.slug, row.number
+        raise Refused(
+            [f"Nothing was put right in search {number} yet, so it cannot end as found; say what "
+             f"it was, as in shimstock found {slug} CAUSE --ends --search {number}, or give it up, "
+             f"as in shimstock searches {slug} {number} --give-up"]
+        )  # fmt: skip
 
 
 def _say(pen: Pen, row: FaultSearch, about: str, word: str) -> str:

@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from shimstock.trade.machine.words import JointWord, stands
-from shimstock.trade.reach.dry import CLOSED_HERE, refuse_not_run
+from shimstock.trade.reach.dry import CLOSED_HERE, WET, refuse_not_run
 from shimstock.workshop import rules
 from shimstock.workshop.acts.joint_rows import joint_row, move
 from shimstock.workshop.find import find_joint
@@ -43,6 +43,8 @@ def leak_check(
         key = find_joint(pen.book, joint)
         row = joint_row(pen, key)
         word = _result(result)
+        if word == JointWord.LEAK_CHECKED:
+            _check_not_wet(pen, row)
         if word != JointWord.LEAK_CHECKED:
             move(pen, row, word)
             row.leak_checked_on = row.dry_chalked_on = None
@@ -58,6 +60,15 @@ def leak_check(
         how += "standing, engine not run, " if standing else ""
         pen.says = f"{joint_named(pen.book, key)} {how}found {result.strip().lower()}."
     return pen.entry
+
+
+def _check_not_wet(pen: Pen, row: JointState) -> None:
+    """Raises Refused where a joint was found wet and nothing was done about it since."""
+    if (word := JointWord(row.word)) in WET:
+        raise Refused(
+            [f"{joint_named(pen.book, row.joint)} {stands(word)}: tighten it again and write down "
+             "the torque, or open it and seal it anew; then check it."]
+        )  # fmt: skip
 
 
 def _chalked_dry(pen: Pen, row: JointState, standing: bool) -> None:

@@ -5,6 +5,7 @@ from datetime import datetime
 
 from django.db.models import QuerySet
 
+from shimstock.workshop.acts.fault_counts import check_labels_apart
 from shimstock.workshop.acts.machines import check_all_kept
 from shimstock.workshop.books import book_of
 from shimstock.workshop.ledger import Pen, writing
@@ -19,8 +20,8 @@ def undo(*, entry_id: int, who: str, at: datetime | None = None) -> DiaryEntry:
 
     An undo is an act itself and can be undone.
     Raises NotFound for an unknown entry; Refused where it is undone already, where a later act that
-    still stands is about the same thing or rests on it, or where a book would come back that does
-    not know what is written down since.
+    still stands is about the same thing or rests on it, where a book would come back that does not
+    know what is written down since, or counts whose label is another workshop's by now.
     """
     entry = DiaryEntry.objects.select_related("machine").filter(pk=entry_id).first()
     if entry is None:
@@ -32,6 +33,8 @@ def undo(*, entry_id: int, who: str, at: datetime | None = None) -> DiaryEntry:
         if entry.machine is not None and MACHINE in entry.places:
             entry.machine.refresh_from_db()
             check_all_kept(entry.machine, book_of(entry.machine))
+        if entry.machine is None:
+            check_labels_apart()
         pen.rests_on.update(entry.rests_on)
         pen.says = f"Undid {entry.pk}: {entry.says}"
     return pen.entry

@@ -6,33 +6,19 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from shimstock.trade.machine.words import GONE_WORDS, PartWord
 from shimstock.workshop.looking import called
 
 if TYPE_CHECKING:
     from shimstock.trade.faults.forbidden import Forbidden
     from shimstock.trade.faults.network import Check
     from shimstock.trade.machine.book import Book, Caution
+    from shimstock.trade.machine.words import PartWord
     from shimstock.trade.reach.target import Target
     from shimstock.workshop.looking import Seen
 
 
 NAMED = 3
 """How many open joints a reason names."""
-NOT_HERE = GONE_WORDS - {PartWord.REJECTED} | {PartWord.AT_MACHINIST, PartWord.AT_BENCH}
-"""States in which a piece is not in the shed to be looked at; what was rejected is."""
-OFF = frozenset(
-    {
-        PartWord.OFF,
-        PartWord.BAGGED,
-        PartWord.WASHED,
-        PartWord.REJECTED,
-        PartWord.IN_HAND,
-        PartWord.BACK_AND_CHECKED,
-        PartWord.PARKED,
-    }
-)
-"""States in which a piece is in the shed, and not on the machine."""
 
 
 @dataclass(frozen=True)
@@ -61,12 +47,13 @@ def checks_at(seen: Seen, causes: Iterable[str], by: tuple[Forbidden, ...] = ())
     """
     from shimstock.trade.faults.of_book import standing_of
     from shimstock.trade.reach.blocked import NoWay
+    from shimstock.trade.reach.whereabouts import engine_apart
 
     can: dict[str, Check] = {}
     ways: dict[str, tuple[str, ...]] = {}
     blocked: dict[str, str] = {}
     standing: set[str] = set()
-    apart = engine_apart(seen)
+    apart = engine_apart(seen.now)
     for key, check, targets in _of_book(seen.book, frozenset(causes)):
         if reason := _held_back(seen, key, check, apart, by):
             instead = standing_of(seen.book, key, check)
@@ -91,12 +78,13 @@ def cannot_show(seen: Seen, sign: str, by: tuple[Forbidden, ...] = ()) -> bool:
     sign: its key. by: what forbids that the engine runs or turns, for which it may be looked for.
     """
     from shimstock.trade.faults.forbidden import held_by
+    from shimstock.trade.reach.whereabouts import engine_apart
 
     looked = _looked(seen.book, f"sign:{sign}")
     turns = seen.book.signs[sign].when is not None
     if held_by(seen.book, f"sign:{sign}", by):
         return True
-    return bool((turns and engine_apart(seen)) or looked.away(seen) or looked.apart(seen))
+    return bool((turns and engine_apart(seen.now)) or looked.away(seen) or looked.apart(seen))
 
 
 @dataclass(frozen=True)
@@ -112,6 +100,8 @@ class _Looked:
 
         One piece that is there can be looked at by itself, but nothing is run without the other.
         """
+        from shimstock.trade.reach.whereabouts import NOT_HERE
+
         words = self._words(seen)
         gone = [word for word in words if word in NOT_HERE]
         if not gone or (len(gone) < len(words) and not self.whole):
@@ -120,7 +110,11 @@ class _Looked:
 
     def apart(self, seen: Seen) -> str:
         """That its part is off, or joints open that must be closed for it; "" where neither is."""
-        if self.whole and any(word in OFF for word in self._words(seen)):
+        from shimstock.trade.reach.whereabouts import is_off
+
+        part = self.part
+        pieces = seen.book.parts[part].instances if part and self.whole else ()
+        if part and any(is_off(seen.now, part, piece) for piece in pieces):
             return f"{self._name(seen)} is off the machine"
         stands_open = [each for each in self.closed if each in seen.now.open_joints]
         return f"it {_open_at(seen.book, stands_open)}" if stands_open else ""
@@ -148,6 +142,7 @@ def forbidden_told(book: Book, by: Forbidden) -> str:
     kind, _, key = by.about.partition(":")
     sign = kind == "sign"
     while_ = f"{called(book.signs if sign else book.causes, key)} is {'seen' if sign else 'there'}"
+    while_ += f" (search {by.search})" if by.search else ""
     waits = [called(book.causes, cause) for cause in by.says.until]
     until = f", until {' and '.join(waits)} is cleared" if waits else ""
     how = "turn or run" if by.says.engine == "turning" else "run"
@@ -168,12 +163,6 @@ def _held_back(
     if check.engine and (stands_open := [each for each in apart if each not in check.joints]):
         return f"the engine must turn or run, and {_open_at(seen.book, stands_open)}"
     return looked.apart(seen)
-
-
-def engine_apart(seen: Seen) -> tuple[str, ...]:
-    """The open joints that keep the engine from turning or running."""
-    open_now = seen.now.open_joints
-    return tuple(key for key, joint in seen.book.joints.items() if joint.to_run and key in open_now)
 
 
 def _open_at(book: Book, joints: list[str]) -> str:

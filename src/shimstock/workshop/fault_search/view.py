@@ -87,10 +87,10 @@ class SearchSeen:
 
     @cached_property
     def forbidden(self) -> tuple[Forbidden, ...]:
-        """What was told that forbids the engine to run, or to turn."""
-        from shimstock.trade.faults.forbidden import forbidden
+        """What forbids the engine to run, or to turn, what other searches left included."""
+        from shimstock.workshop.fault_search.must_not import must_not_run
 
-        return forbidden(self.seen.book, self.given)
+        return must_not_run(self.seen.now, self.row.number if self.row else None, self.given)
 
     @property
     def must_not(self) -> tuple[str, ...]:
@@ -182,8 +182,11 @@ class SearchSeen:
 
     @property
     def mostly_held_back(self) -> bool:
-        """Whether the checks offered rather miss the cause than find it, for want of others."""
-        return bool(self.not_offered) and self.unlisted > EVEN
+        """Whether the checks offered rather miss the cause than find it, and not the likeliest."""
+        found = {cause for each in self.offers for cause in each.settles}
+        open_ = [each.key for each in self.ranking if each.key not in self.given.causes]
+        likeliest_missed = bool(open_) and open_[0] not in found
+        return bool(self.not_offered) and likeliest_missed and self.unlisted > EVEN
 
     @cached_property
     def whys(self) -> Mapping[str, Why]:

@@ -8,8 +8,11 @@
   const UNDER_WAY = 3000; // ms in which a form that was sent is not sent again
   const NOT_SENT = "The shed is out of reach. Nothing was sent; what you typed stands here. Send it again when you are back.";
   const NOT_LEFT = "The shed is out of reach. This page stays as it is.";
+  const CHANGED = "The page changed while the shed was asked, and nothing was sent. Look at it, and press again.";
+  const AWAY = [502, 503, 504]; // something between answers in the shed's place
   const goes = new WeakSet(); // forms that may go
-  const underWay = new WeakSet(); // forms that wait for an answer, or were sent just now
+  const underWay = new WeakMap(); // forms that were sent just now: by which button
+  let presses = 0; // only what was pressed last is followed
   const small = document.querySelector("link[rel=icon]").href; // a file of the shed, soon there
 
   // "yes", "no", or "slow" where nothing has come in time.
@@ -17,8 +20,8 @@
     const stop = new AbortController();
     const timer = setTimeout(() => stop.abort(), patience);
     try {
-      await fetch(small, { method: "HEAD", cache: "no-store", signal: stop.signal });
-      return "yes"; // whatever it says, it answers
+      const answer = await fetch(small, { method: "HEAD", cache: "no-store", signal: stop.signal });
+      return AWAY.includes(answer.status) ? "no" : "yes"; // whatever else it says, it answers
     } catch { return stop.signal.aborted ? "slow" : "no"; }
     finally { clearTimeout(timer); }
   };
@@ -44,19 +47,19 @@
     const form = event.target;
     if (event.defaultPrevented || form.target || goes.has(form)) return;
     event.preventDefault();
-    if (underWay.has(form)) return;
-    underWay.add(form);
+    const by = event.submitter;
+    if (form.getAttribute("aria-busy") || underWay.get(form) === (by || form)) return;
+    presses += 1;
     form.setAttribute("aria-busy", "true");
     const answers = await reached(PATIENCE);
     form.removeAttribute("aria-busy");
-    if (answers !== "yes") {
-      underWay.delete(form);
-      return say(NOT_SENT, endOf(form, event.submitter));
-    }
+    if (!form.isConnected) return say(CHANGED);
+    if (answers !== "yes") return say(NOT_SENT, endOf(form, by));
     unsay();
+    underWay.set(form, by || form);
     setTimeout(() => underWay.delete(form), UNDER_WAY); // what comes may be a file: the page stays
     goes.add(form);
-    form.requestSubmit(event.submitter);
+    form.requestSubmit(by);
     goes.delete(form);
   });
 
@@ -73,9 +76,14 @@
     const link = event.defaultPrevented ? null : followed(event);
     if (!link) return;
     event.preventDefault();
-    if (await reached(FOR_A_LINK) === "no") say(NOT_LEFT);
+    presses += 1;
+    const pressed = presses;
+    const answers = await reached(FOR_A_LINK);
+    if (pressed !== presses) return; // something else was pressed or typed since
+    if (answers === "no") say(NOT_LEFT);
     else location.assign(link.href);
   });
+  addEventListener("input", () => { presses += 1; });
   addEventListener("pageshow", unsay);
   addEventListener("pointerdown", () => document.querySelector(".at-foot")?.remove());
 })();

@@ -5,10 +5,12 @@
   const EVERY = 3000;
   let asking = false;
 
+  // Or sending: a form that is asked for must not be taken away.
   const typing = () => {
     const at = document.activeElement;
     if (at && at.matches("input:not([type=checkbox]):not([type=radio]), textarea, select")) return true;
-    return [...document.querySelectorAll("main form")].some((form) => form.dataset.typed === "yes");
+    const forms = [...document.querySelectorAll("main form")];
+    return forms.some((form) => form.dataset.typed === "yes" || form.getAttribute("aria-busy"));
   };
 
   document.addEventListener("input", (event) => {
