@@ -6,13 +6,13 @@ from shimstock.workshop.now import machine_now
 from workshop.shed_book import LINER_1
 
 
-def test_a_machine_is_read_in_six_selects(machine, do, django_assert_num_queries):
+def test_a_machine_is_read_in_five_selects(machine, do, django_assert_num_queries):
     do.open_joint(joint="J2", path=True)
     do.move_piece(part="pump", piece="left", to="off")
     do.take_reading(figure="bore", piece="1", typed=LINER_1)
     do.answer_point(point="degreased", answer="yes")
 
-    with django_assert_num_queries(6):
+    with django_assert_num_queries(5):
         now = machine_now(machine)
 
     assert set(now.joints) == {"hood-joint", "cover-joint"}
