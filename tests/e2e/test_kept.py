@@ -31,6 +31,17 @@ def send(page):
     page.get_by_role("button", name="Into the book").click()
 
 
+def with_one_kept(field):
+    """A page that was sent out of reach: its reading is kept on the phone."""
+    page = field.new_page()
+    page.goto(LINER)
+    field.set_offline(True)
+    type_six(page)
+    send(page)
+    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    return page
+
+
 def finished(shed):
     """Readings of the liner bore, as finished, that the diary holds."""
     told = json.loads(shimstock(shed, "diary", "brackwater", "--json"))
@@ -70,12 +81,7 @@ def test_what_is_sent_out_of_reach_is_kept_and_sent_once_when_back(field, served
 
 
 def test_what_is_kept_outlives_the_page(field, served):
-    page = field.new_page()
-    page.goto(LINER)
-    field.set_offline(True)
-    type_six(page)
-    send(page)
-    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    page = with_one_kept(field)
     tried(page)
     page.close()
     back_in_reach(field)
@@ -93,12 +99,7 @@ def test_what_is_kept_outlives_the_page(field, served):
 def test_it_is_sent_even_while_the_browser_believes_there_is_no_network(field, served):
     """A laptop without any network still reaches the shed that it serves itself."""
     field.add_init_script("Object.defineProperty(navigator, 'onLine', { get: () => false })")
-    page = field.new_page()
-    page.goto(LINER)
-    field.set_offline(True)
-    type_six(page)
-    send(page)
-    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    page = with_one_kept(field)
     back_in_reach(field)
 
     expect(page.locator(".verdict").filter(has_text="as finished")).to_contain_text("Good")
@@ -107,12 +108,7 @@ def test_it_is_sent_even_while_the_browser_believes_there_is_no_network(field, s
 
 
 def test_a_page_that_died_while_sending_does_not_hold_the_others_up(field, served):
-    page = field.new_page()
-    page.goto(LINER)
-    field.set_offline(True)
-    type_six(page)
-    send(page)
-    expect(page.locator("#kept")).to_contain_text("1 reading is kept")
+    page = with_one_kept(field)
     tried(page)
     page.evaluate(
         """() => localStorage.setItem("kept: sending",

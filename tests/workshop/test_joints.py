@@ -279,7 +279,7 @@ def test_what_was_found_wet_is_dealt_with_before_it_is_dry(machine, do, way):
     close_sump(do)
     do.leak_check(joint="J3", result="leaking")
 
-    with pytest.raises(Refused, match=r"is leaking: tighten it again .* or open it"):
+    with pytest.raises(Refused, match=r"is leaking, .* since; tighten it again .* or open it"):
         do.leak_check(joint="J3", result="dry", **way)
     assert word(machine, "sump-joint") is JointWord.LEAKING
 
@@ -341,6 +341,8 @@ def test_an_open_joint_cannot_be_checked_for_leaks(do):
 
     with pytest.raises(Refused):
         do.leak_check(joint="J3", result="dry")
+    with pytest.raises(Refused, match="standing full proves nothing; close it first"):
+        do.leak_check(joint="J3", result="dry", standing=True)
 
 
 def test_opening_again_forgets_the_seal_and_the_check(machine, do):

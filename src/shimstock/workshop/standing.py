@@ -126,7 +126,7 @@ def unsafe(now: MachineNow) -> tuple[Unsafe, ...]:
         for key, wrong in not_to_be_trusted(now).items()
     ]
     faults = [
-        Unsafe(f"{each.what}: do not run on it", search_place(each.search))
+        Unsafe(f"{each.what}: do not run or drive it", search_place(each.search))
         for each in (*causes_standing(now), *signs_standing(now))
     ]
     return (*faults, *found, *doubtful)

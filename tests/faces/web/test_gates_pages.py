@@ -201,7 +201,7 @@ def test_what_is_not_torqued_leads_to_its_joint_and_what_is_not_put_right_to_its
     assert "is closed, not torqued" in torque[:300] and "must" in torque[:500]
     machine = said(demo.get("/m/brackwater/"))
     unsafe = machine[machine.index("Unsafe tonight") :]
-    assert unsafe.index("is not put right: do not run on it") < unsafe.index("Gates")
+    assert unsafe.index("is not put right: do not run or drive it") < unsafe.index("Gates")
     assert "Search 1 goes on since" in machine and "pulls to the left" in machine
 
 

@@ -66,8 +66,8 @@ def _check_not_wet(pen: Pen, row: JointState) -> None:
     """Raises Refused where a joint was found wet and nothing was done about it since."""
     if (word := JointWord(row.word)) in WET:
         raise Refused(
-            [f"{joint_named(pen.book, row.joint)} {stands(word)}: tighten it again and write down "
-             "the torque, or open it and seal it anew; then check it."]
+            [f"{joint_named(pen.book, row.joint)} {stands(word)}, and nothing was done about it "
+             "since; tighten it again and write down the torque, or open it and seal it anew"]
         )  # fmt: skip
 
 
@@ -81,7 +81,8 @@ def _chalked_dry(pen: Pen, row: JointState, standing: bool) -> None:
                  "was closed here can be seen standing full."]
             )  # fmt: skip
         if row.word not in CLOSED_HERE:
-            raise Refused([f"{name} {stands(JointWord(row.word))}: standing full proves nothing."])
+            stood = stands(JointWord(row.word))
+            raise Refused([f"{name} {stood}: standing full proves nothing; close it first"])
         refuse(rules.why_not_move_joint(pen.now, row.joint, JointWord.LEAK_CHECKED))
     row.dry_chalked_on = pen.today
 
