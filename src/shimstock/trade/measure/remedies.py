@@ -17,7 +17,7 @@ from shimstock.trade.measure.train_found import TrainFound
 from shimstock.trade.measure.train_remedies import train_remedies
 from shimstock.trade.measure.verdicts import Verdicts
 
-NOT_HERE = GONE_WORDS | {PartWord.IN_HAND, PartWord.AT_MACHINIST, PartWord.AT_BENCH}
+BEING_CHANGED = GONE_WORDS | {PartWord.IN_HAND, PartWord.AT_MACHINIST, PartWord.AT_BENCH}
 """States of a piece that was given up, is being replaced, or is out to be changed."""
 
 FINE = (Verdict.GOOD, Verdict.SERVICEABLE)
@@ -44,7 +44,7 @@ def remedies(
     ]
     settled = {key for each in found for key in _settled(each)}
     found += _plain(book, verdicts, settled)
-    not_here = {key for key, piece in pieces.items() if piece.word in NOT_HERE}
+    not_here = {key for key, piece in pieces.items() if piece.word in BEING_CHANGED}
     found += _use_again(book, verdicts, not_here.union(*(each.pieces for each in found)))
     order = list(What)
     return sorted(found, key=lambda each: order.index(each.what))

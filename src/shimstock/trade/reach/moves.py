@@ -52,7 +52,7 @@ ON_MACHINE = frozenset({P.FITTED, P.DRY_FITTED, P.BUILT_IN, P.PAINTED})
 ON_BENCH = frozenset({P.OFF, P.BAGGED, P.WASHED, P.MEASURED, P.BACK_AND_CHECKED, P.IN_HAND})
 JUDGED = frozenset({P.PASSED, P.PASSED_WITH_NOTE, P.REJECTED})
 WANTING = frozenset({P.REJECTED, P.SCRAPPED, P.TO_BE_MADE, P.WANTED, P.QUOTED})
-AWAY = frozenset({P.AT_MACHINIST, P.AT_BENCH, P.LENT})
+SENT_OUT = frozenset({P.AT_MACHINIST, P.AT_BENCH, P.LENT})
 FIT_TO_GO_IN = frozenset({P.PASSED, P.PASSED_WITH_NOTE, P.IN_HAND, P.BACK_AND_CHECKED})
 
 PIECE_MOVES: dict[PartWord, Move] = {
@@ -72,7 +72,7 @@ PIECE_MOVES: dict[PartWord, Move] = {
     P.IN_HAND: Move("book in", WANTING | {P.ON_ORDER, P.IN_THE_POST}),
     P.AT_MACHINIST: Move("send out", ON_BENCH | JUDGED | {P.PARKED}),
     P.AT_BENCH: Move("send out", ON_BENCH | JUDGED | {P.PARKED}),
-    P.BACK_AND_CHECKED: Move("fetch back", AWAY),
+    P.BACK_AND_CHECKED: Move("fetch back", SENT_OUT),
     P.DRY_FITTED: Move("try", FIT_TO_GO_IN | ON_BENCH | {P.DRY_FITTED}),
     P.BUILT_IN: Move("build in", FIT_TO_GO_IN | {P.DRY_FITTED}),
     P.PAINTED: Move("paint", {P.FITTED, P.BUILT_IN, P.PASSED, P.PASSED_WITH_NOTE}),
